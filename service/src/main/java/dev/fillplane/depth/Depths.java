@@ -1,0 +1,13 @@
+package dev.fillplane.depth;
+
+import org.locationtech.jts.geom.Polygon;
+
+/** How deep the pour is, for those who cut it into parts. */
+public interface Depths {
+
+  /** Target minus floor at a position, of the piecewise-linear surface; may be negative. */
+  double at(double x, double y);
+
+  /** What is poured in the part of the rooms that lies in {@code part}. */
+  Fill within(Polygon part);
+}

@@ -1,0 +1,4 @@
+/**
+ * Target minus floor: depths, volumes, contours, odds, probes.
+ */
+package dev.fillplane.depth;

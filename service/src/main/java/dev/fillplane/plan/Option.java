@@ -1,0 +1,21 @@
+package dev.fillplane.plan;
+
+import dev.fillplane.flatness.Passes;
+import dev.fillplane.quantity.Dimension;
+import dev.fillplane.quantity.Measured;
+
+/**
+ * One way to deal with the floor.
+ *
+ * @param name which
+ * @param passes whether the floor is then flat enough for the covering
+ * @param bags likely bags, rounded up
+ * @param grindArea floor to grind
+ * @param minutes working time of pouring or grinding, without preparation
+ */
+public record Option(
+    OptionName name,
+    Passes passes,
+    int bags,
+    @Measured(Dimension.AREA) double grindArea,
+    @Measured(Dimension.TIME) double minutes) {}

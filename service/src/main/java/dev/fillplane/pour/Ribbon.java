@@ -1,0 +1,26 @@
+package dev.fillplane.pour;
+
+import dev.fillplane.quantity.Dimension;
+import dev.fillplane.quantity.Measured;
+import dev.fillplane.room.Outline;
+
+/**
+ * One strip of a bay, poured side by side with the last.
+ *
+ * @param order its place in the pour of the whole floor, from 1
+ * @param volume what is poured in it
+ * @param batches batches that reach into it
+ * @param start when its first batch is placed, from the first water of the bay
+ * @param end when its last batch is placed
+ * @param edgeAge age of the oldest part of its front edge when it is met again, from first water; 0
+ *     where no later ribbon meets it
+ */
+public record Ribbon(
+    int order,
+    Outline outline,
+    @Measured(Dimension.FILL) double volume,
+    @Measured(Dimension.HEIGHT) double meanDepth,
+    int batches,
+    @Measured(Dimension.TIME) double start,
+    @Measured(Dimension.TIME) double end,
+    @Measured(Dimension.TIME) double edgeAge) {}

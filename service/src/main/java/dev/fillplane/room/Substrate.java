@@ -1,0 +1,10 @@
+package dev.fillplane.room;
+
+/** What is poured on. */
+public enum Substrate {
+  CONCRETE,
+  SCREED,
+  TILE,
+  WOOD,
+  GYPSUM
+}

@@ -1,0 +1,13 @@
+package dev.fillplane.screed;
+
+import dev.fillplane.quantity.Dimension;
+import dev.fillplane.quantity.Measured;
+
+/**
+ * Where the height of a rail is set.
+ *
+ * @param at distance along the rail
+ * @param height top of the rail above the floor
+ */
+public record Station(
+    @Measured(Dimension.PLAN) double at, @Measured(Dimension.HEIGHT) double height) {}

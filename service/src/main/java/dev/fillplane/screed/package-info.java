@@ -1,0 +1,4 @@
+/**
+ * Depth pins for thin pours, rails for deep ones.
+ */
+package dev.fillplane.screed;

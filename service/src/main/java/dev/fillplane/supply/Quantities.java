@@ -1,0 +1,30 @@
+package dev.fillplane.supply;
+
+import dev.fillplane.quantity.Dimension;
+import dev.fillplane.quantity.Measured;
+import java.util.List;
+
+/**
+ * What must be on site. Water, primer and mass belong to the bags that are ordered.
+ *
+ * @param mixWater water for the ordered bags
+ * @param mass of the ordered bags
+ * @param perimeterSeal length of wall and island to seal, without openings
+ */
+public record Quantities(
+    Bags bags,
+    @Measured(Dimension.LIQUID) double mixWater,
+    Primer primer,
+    @Measured(Dimension.MASS) double mass,
+    List<Lift> lifts,
+    List<RoomQuantity> rooms,
+    @Measured(Dimension.PLAN) double perimeterSeal,
+    List<Dam> dams) {
+
+  /** Copies the lists. */
+  public Quantities {
+    lifts = List.copyOf(lifts);
+    rooms = List.copyOf(rooms);
+    dams = List.copyOf(dams);
+  }
+}
