@@ -1,0 +1,157 @@
+package dev.fillplane.client;
+
+import dev.fillplane.client.generated.ApiClient;
+import dev.fillplane.client.generated.ApiException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * A service at one address, with the key and the timeouts to call it with.
+ *
+ * <p>Immutable and safe for use by many threads; keep one, it holds the connections.
+ */
+public final class FillplaneClient {
+  private final String baseUri;
+  private final Optional<String> apiKey;
+  private final Duration readTimeout;
+  private final HttpClient http;
+
+  private FillplaneClient(Builder builder) {
+    baseUri = builder.baseUri;
+    apiKey = builder.apiKey;
+    readTimeout = builder.readTimeout;
+    http =
+        ApiClient.createDefaultHttpClientBuilder().connectTimeout(builder.connectTimeout).build();
+  }
+
+  /**
+   * Starts a client of the service at an address such as {@code https://plans.example/fillplane}.
+   *
+   * @throws IllegalArgumentException if the address is not an absolute http or https address
+   */
+  public static Builder at(URI baseUri) {
+    return new Builder(baseUri);
+  }
+
+  /**
+   * Makes one of the generated groups of operations, such as {@code client.api(HealthApi::new)}.
+   * Each is safe for use by many threads.
+   */
+  public <T> T api(Function<ApiClient, T> constructor) {
+    ApiClient configured = new SharedConnections(http, baseUri);
+    configured.setReadTimeout(readTimeout);
+    configured.setRequestInterceptor(this::identify);
+    return constructor.apply(configured);
+  }
+
+  /**
+   * Runs an operation that returns something, such as {@code client.call(health::getLiveness)}.
+   *
+   * @throws ProblemException if the service refuses or fails
+   * @throws NoAnswerException if there is no answer, or none that can be read
+   * @throws IllegalArgumentException if a required argument of the operation is missing
+   */
+  public <T> T call(Call<T> operation) {
+    try {
+      return operation.run();
+    } catch (ApiException e) {
+      throw Failures.of(e);
+    }
+  }
+
+  /** Runs an operation that returns nothing; fails as {@link #call} does. */
+  public void run(Action operation) {
+    call(
+        () -> {
+          operation.run();
+          return null;
+        });
+  }
+
+  private void identify(HttpRequest.Builder request) {
+    request.setHeader("User-Agent", "fillplane-java/" + ClientVersion.VALUE);
+    apiKey.ifPresent(key -> request.setHeader("Authorization", "Bearer " + key));
+  }
+
+  /** An operation of a generated class that returns something. */
+  @FunctionalInterface
+  public interface Call<T> {
+    /** Runs the operation. */
+    T run() throws ApiException;
+  }
+
+  /** An operation of a generated class that returns nothing. */
+  @FunctionalInterface
+  public interface Action {
+    /** Runs the operation. */
+    void run() throws ApiException;
+  }
+
+  /** What a client is made of. */
+  public static final class Builder {
+    private final String baseUri;
+    private Optional<String> apiKey = Optional.empty();
+    private Duration connectTimeout = Duration.ofSeconds(5);
+    private Duration readTimeout = Duration.ofSeconds(60);
+
+    private Builder(URI baseUri) {
+      boolean web = "http".equals(baseUri.getScheme()) || "https".equals(baseUri.getScheme());
+      if (!web || baseUri.getHost() == null || baseUri.getRawQuery() != null) {
+        throw new IllegalArgumentException("Not the address of a service: " + baseUri);
+      }
+      this.baseUri = baseUri.toString().replaceFirst("/+$", "");
+    }
+
+    /** The key sent with every request as {@code Authorization: Bearer}; none by default. */
+    public Builder apiKey(String key) {
+      if (key.isBlank()) {
+        throw new IllegalArgumentException("The key is blank.");
+      }
+      apiKey = Optional.of(key);
+      return this;
+    }
+
+    /** How long to wait for a connection; 5 seconds by default. */
+    public Builder connectTimeout(Duration timeout) {
+      connectTimeout = positive(timeout);
+      return this;
+    }
+
+    /** How long to wait for an answer to begin; 60 seconds by default. */
+    public Builder readTimeout(Duration timeout) {
+      readTimeout = positive(timeout);
+      return this;
+    }
+
+    /** Makes the client. */
+    public FillplaneClient build() {
+      return new FillplaneClient(this);
+    }
+
+    private static Duration positive(Duration timeout) {
+      if (timeout.isNegative() || timeout.isZero()) {
+        throw new IllegalArgumentException("A timeout must be longer than nothing: " + timeout);
+      }
+      return timeout;
+    }
+  }
+
+  /** The generated client would open connections of its own for each group of operations. */
+  private static final class SharedConnections extends ApiClient {
+    private final HttpClient http;
+
+    SharedConnections(HttpClient http, String baseUri) {
+      super(HttpClient.newBuilder(), createDefaultObjectMapper(), baseUri);
+      this.http = http;
+    }
+
+    @Override
+    public HttpClient getHttpClient() {
+      return http;
+    }
+  }
+}
