@@ -5,9 +5,9 @@ import io.javalin.plugin.bundled.RateLimitPlugin;
 import java.util.concurrent.TimeUnit;
 
 /** How many requests one address may make. */
-final class Limits {
+final class RateLimit {
 
-  private Limits() {}
+  private RateLimit() {}
 
   /** Refuses more than {@code perMinute} calculations of one address in a minute; 0 refuses none. */
   static void handle(JavalinConfig config, int perMinute) {
