@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
  * of the network is a sum of these.
  *
  * @param error what is left over when the loop is walked with its earlier setups first; positive
- *     where it comes back too high
+ *     where it comes back too high; which way round is arbitrary for one or two setups
  * @param setups how many setups it goes through
  */
 record WorstLoop(double error, int setups) {
