@@ -66,8 +66,8 @@ final class PrismSum {
     return kept;
   }
 
-  /** Adds a whole cell by the depths at its corners and its centre. */
-  void addCell(Ring[] triangles, double[] corners, double centre, double cellArea) {
+  /** Adds a whole cell by the depths at its corners (anticlockwise) and its centre. */
+  void addCell(double[] corners, double centre, double side) {
     double least = centre;
     double most = centre;
     double sum = 0;
@@ -76,17 +76,20 @@ final class PrismSum {
       most = Math.max(most, corner);
       sum += corner;
     }
+    double volume = side * side * (sum / 6 + centre / 3);
     if (least > NOTHING) {
-      area += cellArea;
-      fillArea += cellArea;
-      fillVolume += cellArea * (sum / 6 + centre / 3);
+      area += side * side;
+      fillArea += side * side;
+      fillVolume += volume;
     } else if (most < -NOTHING) {
-      area += cellArea;
-      cutArea += cellArea;
-      cutVolume -= cellArea * (sum / 6 + centre / 3);
+      area += side * side;
+      cutArea += side * side;
+      cutVolume -= volume;
     } else {
       for (int i = 0; i < 4; i++) {
-        add(triangles[i], new double[] {corners[i], corners[(i + 1) % 4], centre});
+        // Turned to lie alike: only the shape of a triangle counts.
+        Ring triangle = new Ring(new double[] {0, side, side / 2}, new double[] {0, 0, side / 2});
+        add(triangle, new double[] {corners[i], corners[(i + 1) % 4], centre});
       }
     }
   }
