@@ -37,6 +37,8 @@ public final class FloorSample {
   private final NodeHeights heights;
   private final RoomLocator locator;
   private final FloorSums sums;
+  private final boolean[] inRoom;
+  private final FloorPoints points;
 
   private FloorSample(
       List<Room> rooms, List<Polygon> polygons, Lattice lattice, Surface surface) {
@@ -48,6 +50,9 @@ public final class FloorSample {
     heights = NodeHeights.sample(lattice, regions, surface);
     locator = new RoomLocator(polygons);
     sums = new FloorSums(lattice, heights);
+    PointCollector collector = new PointCollector(lattice, heights, locator);
+    inRoom = collector.nodesInRooms(regions);
+    points = collector.points(inRoom, regions);
   }
 
   /**
@@ -124,7 +129,7 @@ public final class FloorSample {
    * piecewise-linear floor, and those furthest over or under any plane.
    */
   public FloorPoints points() {
-    return new PointCollector(lattice, heights, locator).collect(regions);
+    return points;
   }
 
   /** The cells of a room, clipped to it. */
@@ -192,5 +197,15 @@ public final class FloorSample {
   /** Elevation at a node of the triangles. */
   public double nodeElevation(int node) {
     return heights.at(node);
+  }
+
+  /** The node at the centre of a cell. */
+  public int centre(int column, int row) {
+    return lattice.centre(row * lattice.columns() + column);
+  }
+
+  /** Whether a node lies in a room or on its edge. */
+  public boolean inRoom(int node) {
+    return inRoom[node];
   }
 }

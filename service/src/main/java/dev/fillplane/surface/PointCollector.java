@@ -17,20 +17,18 @@ final class PointCollector {
     this.locator = locator;
   }
 
-  FloorPoints collect(List<Region> regions) {
+  /** For each node whether it lies in a room or on its edge. */
+  boolean[] nodesInRooms(List<Region> regions) {
     boolean[] inRoom = new boolean[lattice.nodes()];
-    OutlinePoints outline = new OutlinePoints(lattice.cell());
     for (int room = 0; room < regions.size(); room++) {
-      Region region = regions.get(room);
-      for (int cell : region.whole()) {
+      for (int cell : regions.get(room).whole()) {
         markAll(inRoom, cell);
       }
-      for (int cell : region.cut()) {
+      for (int cell : regions.get(room).cut()) {
         markThoseInside(inRoom, cell, room);
       }
-      region.rings().forEach(outline::add);
     }
-    return points(inRoom, outline);
+    return inRoom;
   }
 
   private void markAll(boolean[] inRoom, int cell) {
@@ -52,7 +50,10 @@ final class PointCollector {
     }
   }
 
-  private FloorPoints points(boolean[] inRoom, OutlinePoints outline) {
+  /** The nodes in rooms, then the points of the outlines. */
+  FloorPoints points(boolean[] inRoom, List<Region> regions) {
+    OutlinePoints outline = new OutlinePoints(lattice.cell());
+    regions.forEach(region -> region.rings().forEach(outline::add));
     double[] edgeX = outline.x();
     double[] edgeY = outline.y();
     int nodes = 0;

@@ -1,7 +1,9 @@
 package dev.fillplane.target;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.apache.commons.math3.optim.MaxIter;
 import org.apache.commons.math3.optim.linear.LinearConstraint;
 import org.apache.commons.math3.optim.linear.LinearConstraintSet;
@@ -43,6 +45,7 @@ final class PlaneProgram {
   private final double top;
   private final double unit;
   private final List<LinearConstraint> cuts = new ArrayList<>();
+  private final Set<Integer> inside = new HashSet<>();
 
   private PlaneProgram(Limits limits, double reach, double top, double unit) {
     this.limits = limits;
@@ -100,8 +103,7 @@ final class PlaneProgram {
 
   private void addPoint(int i) {
     HighPoints highs = limits.highs();
-    double value = (highs.elevation(i) - top + limits.minimumDepth()) / unit;
-    add(Relationship.GEQ, value, 1, u(highs.x(i)), v(highs.y(i)), 0, 0);
+    add(Relationship.GEQ, needed(i), 1, u(highs.x(i)), v(highs.y(i)), 0, 0);
   }
 
   /** Lets an unknown be 0 only. */
@@ -144,16 +146,33 @@ final class PlaneProgram {
 
   /** Cuts off a solution at the point over which most depth is missing; tells whether any is. */
   boolean cutPoint(double[] best, double tolerance) {
-    Plane plane = plane(best);
-    HighPoints highs = limits.highs();
-    int i = highs.highestOver(plane);
-    double missing =
-        highs.elevation(i) + limits.minimumDepth() - plane.at(highs.x(i), highs.y(i));
-    if (missing <= tolerance * unit) {
+    int worst = -1;
+    double most = tolerance;
+    for (int i = 0; i < limits.highs().count(); i++) {
+      double missing = missing(best, i);
+      if (missing > most) {
+        most = missing;
+        worst = i;
+      }
+    }
+    // A point that is in already is only off by the accuracy of the simplex method.
+    if (worst < 0 || !inside.add(worst)) {
       return false;
     }
-    addPoint(i);
+    addPoint(worst);
     return true;
+  }
+
+  private double missing(double[] best, int i) {
+    HighPoints highs = limits.highs();
+    return needed(i)
+        - best[Unknown.ELEVATION.ordinal()]
+        - best[Unknown.RISE_X.ordinal()] * u(highs.x(i))
+        - best[Unknown.RISE_Y.ordinal()] * v(highs.y(i));
+  }
+
+  private double needed(int i) {
+    return (limits.highs().elevation(i) - top + limits.minimumDepth()) / unit;
   }
 
   /** A height of the program in metres. */
