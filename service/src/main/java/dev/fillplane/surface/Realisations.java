@@ -27,11 +27,11 @@ public final class Realisations {
   /** Added to the covariance, in parts of the largest variance, where rounding makes it singular. */
   private static final double JITTER = 1e-9;
 
-  private final Lattice lattice;
+  private final RoomLattice lattice;
   private final int count;
   private final double[][] drawn;
 
-  private Realisations(Lattice lattice, int count, double[][] drawn) {
+  private Realisations(RoomLattice lattice, int count, double[][] drawn) {
     this.lattice = lattice;
     this.count = count;
     this.drawn = drawn;
@@ -47,13 +47,13 @@ public final class Realisations {
     if (rooms.isEmpty() || count < 1) {
       throw new IllegalArgumentException("nothing to draw");
     }
-    Lattice lattice = Lattice.over(rooms, surface.lattice(), MOST_CELLS);
+    RoomLattice lattice = RoomLattice.over(rooms, surface.lattice(), MOST_CELLS);
     double[][] drawn = normals(lattice.count(), (count + 1) / 2, seed);
     factor(surface, lattice).multiply(drawn);
     return new Realisations(lattice, count, drawn);
   }
 
-  private static Cholesky factor(KrigedSurface surface, Lattice lattice) {
+  private static Cholesky factor(KrigedSurface surface, RoomLattice lattice) {
     double[] x = IntStream.range(0, lattice.count()).mapToDouble(lattice::centreX).toArray();
     double[] y = IntStream.range(0, lattice.count()).mapToDouble(lattice::centreY).toArray();
     double[][] covariance = surface.covariances(x, y);
