@@ -2,10 +2,17 @@ package dev.fillplane.material;
 
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
+import dev.fillplane.quantity.Amount;
+import dev.fillplane.quantity.Dimension;
 import java.util.OptionalDouble;
 
-/** Whether the told values of a sheet can be amounts at all. */
+/** Whether the told values of a sheet can be amounts and temperatures of a sheet at all. */
 final class ValueSigns {
+
+  /** No cement works outside these temperatures. */
+  private static final double COLDEST = 0;
+
+  private static final double HOTTEST = 60;
 
   private final Place place;
   private final Findings findings;
@@ -33,6 +40,13 @@ final class ValueSigns {
     signs.positive(wish.primerCoverage(), "primerCoverage");
     signs.positive(wish.walkOn(), "walkOn");
     signs.positive(wish.coveringAfter(), "coveringAfter");
+    signs.plausible(wish.workingTimeAt(), "workingTimeAt");
+    wish.temperatureRange()
+        .ifPresent(
+            range -> {
+              signs.plausible(OptionalDouble.of(range.from()), "temperatureRange");
+              signs.plausible(OptionalDouble.of(range.to()), "temperatureRange");
+            });
     return signs.right;
   }
 
@@ -46,6 +60,21 @@ final class ValueSigns {
   private void notNegative(OptionalDouble value, String name) {
     if (value.isPresent() && !(value.getAsDouble() >= 0)) {
       findings.error("negative", place.at(name), "name", name);
+      right = false;
+    }
+  }
+
+  private void plausible(OptionalDouble value, String name) {
+    if (value.isPresent() && !(value.getAsDouble() >= COLDEST && value.getAsDouble() <= HOTTEST)) {
+      findings.error(
+          "sheet-temperature-implausible",
+          place.at(name),
+          "temperature",
+          Amount.of(value.getAsDouble(), Dimension.TEMPERATURE),
+          "from",
+          Amount.of(COLDEST, Dimension.TEMPERATURE),
+          "to",
+          Amount.of(HOTTEST, Dimension.TEMPERATURE));
       right = false;
     }
   }

@@ -108,6 +108,15 @@ class SheetErrorsTest {
   }
 
   @Test
+  void temperaturesThatNoCementKnows() {
+    String code = "sheet-temperature-implausible";
+    assertRefused(code, "workingTimeAt", Wishes.bag().tell("workingTimeAt", -273.15));
+    assertRefused(code, "workingTimeAt", Wishes.bag().tell("workingTimeAt", 61));
+    assertRefused(code, "temperatureRange", Wishes.bag().temperatures(-1, 30));
+    assertRefused(code, "temperatureRange", Wishes.bag().temperatures(10, 61));
+  }
+
+  @Test
   void anOddDensityIsOnlyAWarning() {
     Findings findings = new Findings();
     DataSheet sheet = resolve(Wishes.bag().tell("yieldPerBag", 0.012), findings);
