@@ -1,4 +1,2 @@
-/**
- * The geometry of pouring: bays, ribbons, the way of travel, joints.
- */
+/** The geometry of pouring: bays, ribbons, the way of travel, joints. */
 package dev.fillplane.bay;

@@ -1,4 +1,2 @@
-/**
- * Temperatures and times: the mix, how long it works, when the floor may be used.
- */
+/** Temperatures and times: the mix, how long it works, when the floor may be used. */
 package dev.fillplane.heat;

@@ -1,4 +1,2 @@
-/**
- * Depth pins for thin pours, rails for deep ones.
- */
+/** Depth pins for thin pours, rails for deep ones. */
 package dev.fillplane.screed;
