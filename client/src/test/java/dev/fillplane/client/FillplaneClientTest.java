@@ -15,8 +15,10 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 /** The client against a stub on the loopback address. */
+@Timeout(30)
 class FillplaneClientTest {
   private static final String ALIVE = "{\"state\": \"up\"}";
 

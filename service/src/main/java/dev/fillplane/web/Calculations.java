@@ -1,6 +1,6 @@
 package dev.fillplane.web;
 
-import dev.fillplane.heat.MixCheckCalculator;
+import dev.fillplane.heat.MixChecker;
 import dev.fillplane.heat.MixCheckRequest;
 import dev.fillplane.plan.Computed;
 import dev.fillplane.plan.ElevationsRequest;
@@ -8,7 +8,7 @@ import dev.fillplane.plan.Methods;
 import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.plan.Planner;
 import dev.fillplane.render.DepthMap;
-import dev.fillplane.supply.BagCountCalculator;
+import dev.fillplane.supply.BagCounter;
 import dev.fillplane.supply.BagCountRequest;
 import java.util.List;
 
@@ -48,12 +48,12 @@ final class Calculations {
               "/v1/bag-counts",
               "BagCountRequest",
               BagCountRequest.class,
-              (request, caller) -> BagCountCalculator.count(request)),
+              (request, caller) -> BagCounter.count(request)),
           Calculation.json(
               "/v1/mix-checks",
               "MixCheckRequest",
               MixCheckRequest.class,
-              (request, caller) -> MixCheckCalculator.check(request)));
+              (request, caller) -> MixChecker.check(request)));
 
   /** All of them. */
   List<Calculation<?>> all() {
