@@ -145,7 +145,7 @@ class FillplaneClientTest {
   }
 
   private static String state(FillplaneClient client) {
-    return client.call(client.api(HealthApi::new)::getLiveness).getState().getValue();
+    return client.call(client.api(HealthApi::new)::getLiveness).getState();
   }
 
   private static ProblemException problem(int status, String contentType, String body) {
