@@ -11,20 +11,22 @@ import org.locationtech.jts.geom.Polygon;
  * Cholesky factor of the covariance that the readings leave, drift included).
  *
  * <p>A residual holds for a whole cell of a lattice over the rooms. Cells are no wider than a third
- * of the range and half the usual distance of two readings, as long as {@link #MOST_CELLS} suffice.
- * Where they do not, cells are wider; each still carries the full spread of its middle, so that the
- * spread of a volume comes out too large rather than too small.
+ * of the range and than half the usual distance of two readings (root of area over number), as long
+ * as {@link #MOST_CELLS} suffice. Where they do not, cells are wider; each still carries the full
+ * spread of its middle, so that the spread of a volume comes out too large rather than too small.
  *
  * <p>Realisations come in pairs, each second one the negative of the one before it. The same
- * surface, rooms and seed give the same realisations; more of them begin with the same ones. Immutable
- * and safe to share.
+ * surface, rooms and seed give the same realisations; more of them begin with the same ones.
+ * Immutable and safe to share.
  */
 public final class Realisations {
 
   /** Cells of the lattice at most, but for rooms that need one each. */
   public static final int MOST_CELLS = 500;
 
-  /** Added to the covariance, in parts of the largest variance, where rounding makes it singular. */
+  /**
+   * Added to the covariance, in parts of the largest variance, where rounding makes it singular.
+   */
   private static final double JITTER = 1e-9;
 
   private final Lattice lattice;
@@ -47,10 +49,15 @@ public final class Realisations {
     if (rooms.isEmpty() || count < 1) {
       throw new IllegalArgumentException("nothing to draw");
     }
-    Lattice lattice = Lattice.over(rooms, surface.lattice(), MOST_CELLS);
+    Lattice lattice = Lattice.over(rooms, pitch(surface, rooms), MOST_CELLS);
     double[][] drawn = normals(lattice.count(), (count + 1) / 2, seed);
     factor(surface, lattice).multiply(drawn);
     return new Realisations(lattice, count, drawn);
+  }
+
+  private static double pitch(KrigedSurface surface, List<Polygon> rooms) {
+    double area = rooms.stream().mapToDouble(Polygon::getArea).sum();
+    return Math.min(surface.range() / 3, Math.sqrt(area / surface.places()) / 2);
   }
 
   private static Cholesky factor(KrigedSurface surface, Lattice lattice) {
