@@ -31,11 +31,10 @@ public record DepthSummary(
     Highest highest,
     List<Probe> probes,
     Grid grid,
-    List<Contour> contours) {
+    Contours contours) {
 
-  /** Copies the lists. */
+  /** Copies the probes. */
   public DepthSummary {
     probes = List.copyOf(probes);
-    contours = List.copyOf(contours);
   }
 }

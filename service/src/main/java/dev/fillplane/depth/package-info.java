@@ -1,4 +1,2 @@
-/**
- * Target minus floor: depths, volumes, contours, odds, probes.
- */
+/** Target minus floor: depths, volumes, contours, odds, probes. */
 package dev.fillplane.depth;

@@ -1,4 +1,2 @@
-/**
- * The floor under a straightedge, and what coverings allow.
- */
+/** The floor under a straightedge, and what coverings allow. */
 package dev.fillplane.flatness;

@@ -1,4 +1,2 @@
-/**
- * The whole job for one unit: request, answer, and the one composer.
- */
+/** The whole job for one unit: request, answer, and the one composer. */
 package dev.fillplane.plan;

@@ -1,4 +1,2 @@
-/**
- * What must be on site: bags with their odds, water, primer, lifts, dams.
- */
+/** What must be on site: bags with their odds, water, primer, lifts, dams. */
 package dev.fillplane.supply;

@@ -1,0 +1,11 @@
+package dev.fillplane.target;
+
+/** Kinds of limit on a target. */
+public enum BoundKind {
+  /** A high spot of the floor with its minimum depth over it. */
+  MINIMUM_DEPTH,
+  /** A height that must not be passed. */
+  CEILING,
+  /** The steepest slope allowed. */
+  SLOPE
+}

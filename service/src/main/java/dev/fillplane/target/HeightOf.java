@@ -1,0 +1,7 @@
+package dev.fillplane.target;
+
+/** What a height is the height of. */
+public enum HeightOf {
+  POUR,
+  FINISH
+}

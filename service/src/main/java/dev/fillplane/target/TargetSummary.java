@@ -1,0 +1,26 @@
+package dev.fillplane.target;
+
+import dev.fillplane.quantity.Dimension;
+import dev.fillplane.quantity.Measured;
+import java.util.List;
+
+/**
+ * The plane of the finished pour.
+ *
+ * @param elevation elevation at the plan origin
+ * @param boundBy what holds it there; empty for a given target
+ * @param bareOdds chance that the floor shows through it somewhere
+ */
+public record TargetSummary(
+    TargetShape shape,
+    @Measured(Dimension.HEIGHT) double elevation,
+    @Measured(Dimension.SLOPE) double slopeX,
+    @Measured(Dimension.SLOPE) double slopeY,
+    List<Bound> boundBy,
+    double bareOdds) {
+
+  /** Copies the bounds. */
+  public TargetSummary {
+    boundBy = List.copyOf(boundBy);
+  }
+}

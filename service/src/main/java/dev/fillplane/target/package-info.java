@@ -1,0 +1,2 @@
+/** The plane that the finished pour should lie in. */
+package dev.fillplane.target;
