@@ -17,7 +17,10 @@ final class Reasons {
 
   private Reasons() {}
 
-  /** The oldest edge, what sets the beat there, a crew that is small, and fronts that are too long for hands. */
+  /**
+   * The oldest edge, what sets the beat there, a crew that is small, and fronts that are too long
+   * for hands.
+   */
   static List<Remark> of(FloorPour pour) {
     BayPour worst = pour.worst();
     List<Remark> reasons = new ArrayList<>();
@@ -53,11 +56,16 @@ final class Reasons {
     }
     return Remark.of(
         "edge-oldest",
-        "bay", worst.bay().id(),
-        "ribbon", before + worst.oldestStrip() + 1,
-        "age", time(worst.oldest()),
-        "limit", time((1 - FloorPour.RESERVE) * pour.healingTime()),
-        "healing", time(pour.healingTime()));
+        "bay",
+        worst.bay().id(),
+        "ribbon",
+        before + worst.oldestStrip() + 1,
+        "age",
+        time(worst.oldest()),
+        "limit",
+        time((1 - FloorPour.RESERVE) * pour.healingTime()),
+        "healing",
+        time(pour.healingTime()));
   }
 
   private static Remark beat(BayPour worst) {
@@ -75,9 +83,12 @@ final class Reasons {
   private static Remark longFront(Bay bay) {
     return Remark.of(
         "front-long",
-        "bay", bay.id(),
-        "front", Amount.of(bay.longestFront(), Dimension.PLAN),
-        "limit", Amount.of(Bay.LONGEST_FRONT_BY_HAND, Dimension.PLAN));
+        "bay",
+        bay.id(),
+        "front",
+        Amount.of(bay.longestFront(), Dimension.PLAN),
+        "limit",
+        Amount.of(Bay.LONGEST_FRONT_BY_HAND, Dimension.PLAN));
   }
 
   private static Amount time(double seconds) {

@@ -176,8 +176,7 @@ class BayPlanTest {
     Room shed = room("shed", rectangle(10, 0, 2, 3));
     BayPlan plan = BayPlan.of(List.of(hall, shed), TEN, BUCKETS);
     assertEquals(List.of("shed", "hall"), plan.bays().stream().map(Bay::id).toList());
-    assertEquals(
-        List.of("room-without-way-out #/rooms/1"), warnings(plan, List.of(hall, shed)));
+    assertEquals(List.of("room-without-way-out #/rooms/1"), warnings(plan, List.of(hall, shed)));
     assertEquals(
         List.of("no-exit #/rooms"),
         warnings(BayPlan.of(List.of(shed), TEN, BUCKETS), List.of(shed)));

@@ -49,8 +49,21 @@ public final class TestRooms {
   }
 
   public static String rectangle(double x, double y, double width, double height) {
-    return x + " " + y + "," + (x + width) + " " + y + "," + (x + width) + " " + (y + height) + ","
-        + x + " " + (y + height);
+    return x
+        + " "
+        + y
+        + ","
+        + (x + width)
+        + " "
+        + y
+        + ","
+        + (x + width)
+        + " "
+        + (y + height)
+        + ","
+        + x
+        + " "
+        + (y + height);
   }
 
   public static Room room(String id, String corners, Opening... openings) {
@@ -58,8 +71,7 @@ public final class TestRooms {
   }
 
   private static Room room(String id, Outline outline, Opening... openings) {
-    return new Room(
-        id, outline, Optional.empty(), null, OptionalInt.empty(), List.of(openings));
+    return new Room(id, outline, Optional.empty(), null, OptionalInt.empty(), List.of(openings));
   }
 
   public static Opening exit(double x1, double y1, double x2, double y2) {
@@ -70,8 +82,7 @@ public final class TestRooms {
     return opening("to-" + into, OpeningKind.DOORWAY, Optional.of(into), x1, y1, x2, y2);
   }
 
-  private static Opening opening(
-      String id, OpeningKind kind, Optional<String> into, double... c) {
+  private static Opening opening(String id, OpeningKind kind, Optional<String> into, double... c) {
     return new Opening(id, new Position(c[0], c[1]), new Position(c[2], c[3]), kind, into);
   }
 

@@ -46,8 +46,11 @@ public record TiltedDepths(double d, double sx, double sy) implements Depths {
     double uy = sy / steep;
     Coordinate foot = new Coordinate(-d / steep * ux, -d / steep * uy);
     Coordinate[] ring = {
-      at(foot, ux, uy, 0, -FAR), at(foot, ux, uy, FAR, -FAR), at(foot, ux, uy, FAR, FAR),
-      at(foot, ux, uy, 0, FAR), at(foot, ux, uy, 0, -FAR)
+      at(foot, ux, uy, 0, -FAR),
+      at(foot, ux, uy, FAR, -FAR),
+      at(foot, ux, uy, FAR, FAR),
+      at(foot, ux, uy, 0, FAR),
+      at(foot, ux, uy, 0, -FAR)
     };
     return new GeometryFactory().createPolygon(ring);
   }

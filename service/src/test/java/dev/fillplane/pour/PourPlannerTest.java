@@ -30,9 +30,10 @@ class PourPlannerTest {
   /**
    * 1.2 by 2 m, 10 mm deep, in 3 ribbons of 0.4 by 2 m: 8 L each, of 15 L batches. Batch 1 (first
    * water 0, placed 215 s: 180 mix, 15 carry, 20 pour) makes ribbon 1 and 7 L of ribbon 2, that is
-   * its first 1.75 m; batch 2 (240, 455) makes the rest. Edge 1 is met by batch 1 itself over 1.75 m
-   * at an age of 215 s, then by batch 2 at 455 - 0. Ribbon 2 has a join between both: 455; its edge
-   * is met by batch 2: 455 where batch 1 made it. Nothing meets ribbon 3, one batch makes it: 0.
+   * its first 1.75 m; batch 2 (240, 455) makes the rest. Edge 1 is met by batch 1 itself over 1.75
+   * m at an age of 215 s, then by batch 2 at 455 - 0. Ribbon 2 has a join between both: 455; its
+   * edge is met by batch 2: 455 where batch 1 made it. Nothing meets ribbon 3, one batch makes it:
+   * 0.
    */
   @Test
   void agesOfThreeRibbonsByHand() {
@@ -131,8 +132,7 @@ class PourPlannerTest {
 
   @Test
   void longFrontWantsADam() {
-    Room wide =
-        TestRooms.room("wide", TestRooms.rectangle(0, 0, 9, 8), TestRooms.exit(4, 0, 5, 0));
+    Room wide = TestRooms.room("wide", TestRooms.rectangle(0, 0, 9, 8), TestRooms.exit(4, 0, 5, 0));
     assertTrue(codes(reasons(plan(wide, 0.005), crew(3, 1))).contains("front-long"));
     BayPlan hall = plan(TestRooms.hall(), 0.005);
     assertFalse(codes(reasons(hall, crew(3, 1))).contains("front-long"));
@@ -156,8 +156,7 @@ class PourPlannerTest {
     for (int i = 0; i < 200; i++) {
       BayPlan plan = plan(rooms.get(i % 4), 0.003 + 0.02 * random.nextDouble());
       Crew crew =
-          new Crew(
-              1 + random.nextInt(6), 1 + random.nextInt(3), null, 1 + random.nextInt(2));
+          new Crew(1 + random.nextInt(6), 1 + random.nextInt(3), null, 1 + random.nextInt(2));
       Crew more =
           new Crew(
               crew.people() + random.nextInt(4),
@@ -224,8 +223,7 @@ class PourPlannerTest {
             TestRooms.exit(0, 1, 0, 2),
             TestRooms.doorway("store", 6, 1, 6, 2));
     Room store = TestRooms.room("store", TestRooms.rectangle(6, 0, 3, 3));
-    BayPlan plan =
-        BayPlan.of(List.of(hall, store), TiltedDepths.even(0.009), TestRooms.BUCKETS);
+    BayPlan plan = BayPlan.of(List.of(hall, store), TiltedDepths.even(0.009), TestRooms.BUCKETS);
     Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), COOL, NO_WATER);
     int order = 1;
     for (PouredBay bay : pour.bays()) {
