@@ -11,13 +11,13 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 
-class LatticeTest {
+class RoomLatticeTest {
 
   private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
   @Test
   void cellsFillARectangle() {
-    Lattice lattice = Lattice.over(List.of(rectangle(0, 4, 0, 2)), 1, 500);
+    RoomLattice lattice = RoomLattice.over(List.of(rectangle(0, 4, 0, 2)), 1, 500);
     assertEquals(8, lattice.count());
     assertEquals(0, lattice.cellAt(0.2, 0.9));
     assertEquals(5, lattice.cellAt(1.5, 1.5));
@@ -29,7 +29,7 @@ class LatticeTest {
 
   @Test
   void cellsAreNoWiderThanAsked() {
-    Lattice lattice = Lattice.over(List.of(rectangle(0, 4.2, 0, 2)), 1, 500);
+    RoomLattice lattice = RoomLattice.over(List.of(rectangle(0, 4.2, 0, 2)), 1, 500);
     assertEquals(10, lattice.count());
     assertEquals(0.42, lattice.centreX(0), 1e-12);
   }
@@ -37,7 +37,7 @@ class LatticeTest {
   @Test
   void onlyCellsThatReachIntoARoomCount() {
     Polygon corner = polygon(0, 0, 4, 0, 4, 1, 1, 1, 1, 4, 0, 4, 0, 0);
-    Lattice lattice = Lattice.over(List.of(corner), 1, 500);
+    RoomLattice lattice = RoomLattice.over(List.of(corner), 1, 500);
     assertEquals(7, lattice.count());
     assertEquals(6, lattice.cellAt(0.5, 3.5));
   }
@@ -45,7 +45,7 @@ class LatticeTest {
   @Test
   void everyPositionInsideHasItsCell() {
     Polygon slanted = polygon(0, 0, 7, 2, 6, 6, 2, 5, 0, 0);
-    Lattice lattice = Lattice.over(List.of(slanted, rectangle(20, 21, 0, 3)), 0.7, 500);
+    RoomLattice lattice = RoomLattice.over(List.of(slanted, rectangle(20, 21, 0, 3)), 0.7, 500);
     Random random = new Random(4);
     for (int i = 0; i < 2000; i++) {
       double x = 7 * random.nextDouble();
@@ -60,7 +60,7 @@ class LatticeTest {
 
   @Test
   void bigFloorsHaveWiderCells() {
-    int count = Lattice.over(List.of(rectangle(0, 100, 0, 60)), 0.5, 500).count();
+    int count = RoomLattice.over(List.of(rectangle(0, 100, 0, 60)), 0.5, 500).count();
     assertTrue(count > 400 && count <= 500, "cells " + count);
   }
 
@@ -70,11 +70,11 @@ class LatticeTest {
     for (int i = 0; i < 50; i++) {
       far.add(rectangle(1000 * i, 1000 * i + 4, 2000 * i, 2000 * i + 3));
     }
-    int count = Lattice.over(far, 0.1, 500).count();
+    int count = RoomLattice.over(far, 0.1, 500).count();
     assertTrue(count >= 50 && count <= 500, "cells " + count);
-    assertEquals(1, Lattice.over(List.of(rectangle(3, 3, 4, 4)), 0, 500).count());
+    assertEquals(1, RoomLattice.over(List.of(rectangle(3, 3, 4, 4)), 0, 500).count());
     Polygon thin = polygon(0, 0, 1000, 1000, 1000, 1000.001, 0, 0.001, 0, 0);
-    assertTrue(Lattice.over(List.of(thin), 0.1, 500).count() <= 500);
+    assertTrue(RoomLattice.over(List.of(thin), 0.1, 500).count() <= 500);
   }
 
   private static Polygon rectangle(double x1, double x2, double y1, double y2) {
