@@ -169,7 +169,7 @@ class SurveyFindingsTest {
   void readingErrorOutOfRange() {
     check("out-of-range #/survey/readingError", setup().readingError(0));
     check("out-of-range #/survey/readingError", setup().readingError(0.051));
-    check("out-of-range #/survey/setups/1/error", setup().setup("B", -0.001).read("1", 1.0));
+    check("out-of-range #/survey/setups/1/error", setup().setup("B", 0.051).read("1", 1.0));
     check("", setup().setup("B", 0.05).read("1", 1.0));
   }
 
