@@ -135,7 +135,15 @@ class SurveyFindingsTest {
     assertEquals(0.0043, ((Amount) values.get("difference")).si(), 1e-12);
     check("", setup().read("1", 0, 0, 1.0042));
     check("", survey.readingError(0.002));
-    check("", new SurveyBuilder().setup("A", 0.002).read("1", 1.0).read("1", 1.0043));
+    check("", setup().setup("B", 0.002).read("1", 1.0).read("1", 1.0043));
+  }
+
+  /** Readings that are left out do not shift the places of the others. */
+  @Test
+  void placesAreThoseOfTheRequest() {
+    check(
+        "laser-moved #/survey/setups/0/readings/3/reading",
+        setup().read("3", 1.0).read("2", 1, 0, 1.005).ignore("1"));
   }
 
   @Test
