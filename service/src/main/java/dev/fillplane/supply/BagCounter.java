@@ -16,6 +16,9 @@ import dev.fillplane.quantity.Dimension;
  */
 public final class BagCounter {
 
+  /** Largest area that is answered, 100 hectares: beyond it the unit of the request is wrong. */
+  public static final double MOST_AREA = 1e6;
+
   private static final Place ROOT = Place.root();
   private static final long SEED = 1;
 
@@ -61,6 +64,10 @@ public final class BagCounter {
 
   private void checkArea() {
     positive(request.area(), ROOT.at("area"), "area");
+    if (request.area() > MOST_AREA) {
+      findings.error(
+          "area-too-large", ROOT.at("area"), "limit", Amount.of(MOST_AREA, Dimension.AREA));
+    }
   }
 
   private void checkThickness() {

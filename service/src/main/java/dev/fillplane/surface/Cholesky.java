@@ -23,8 +23,8 @@ final class Cholesky {
   }
 
   /**
-   * The factor of {@code matrix}, of which only the part on and above the diagonal is read; empty if
-   * it is not positive definite or too near to that.
+   * The factor of {@code matrix}, of which only the part on and above the diagonal is read; empty
+   * if it is not positive definite or too near to that.
    */
   static Optional<Cholesky> of(double[][] matrix) {
     int n = matrix.length;
@@ -45,8 +45,9 @@ final class Cholesky {
   }
 
   /**
-   * The factor of {@code matrix} with as little added to its diagonal as makes it positive definite:
-   * nothing, {@code jitter}, 10 jitter, 100 jitter and so on. The diagonal is changed in place.
+   * The factor of {@code matrix} with as little added to its diagonal as makes it positive
+   * definite: nothing, {@code jitter}, 10 jitter, 100 jitter and so on. The diagonal is changed in
+   * place.
    *
    * @throws ArithmeticException if the matrix is hopeless
    */

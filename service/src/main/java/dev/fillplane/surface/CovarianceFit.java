@@ -9,10 +9,10 @@ import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
 
 /**
- * Sill and range of a Matern 3/2 covariance by restricted likelihood: a logarithmic grid first, then
- * Brent's search round its best value. The range stays between the usual distance of two spots and
- * the extent of all, the sill at or above {@link #LEAST_SILL}. Exact to about 1 % of the range, far
- * inside what a survey can tell.
+ * Sill and range of a Matern 3/2 covariance by restricted likelihood: a logarithmic grid first,
+ * then Brent's search round its best value. The range stays between the usual distance of two spots
+ * and the extent of all, the sill at or above {@link #LEAST_SILL}. Exact to about 1 % of the range,
+ * far inside what a survey can tell.
  */
 final class CovarianceFit {
 

@@ -56,8 +56,7 @@ final class Kriging {
     for (int i = 0; i < n; i++) {
       matrix[i][i] = sill + spots.variance()[i];
       for (int j = i + 1; j < n; j++) {
-        double distance =
-            Math.hypot(spots.x()[i] - spots.x()[j], spots.y()[i] - spots.y()[j]);
+        double distance = Math.hypot(spots.x()[i] - spots.x()[j], spots.y()[i] - spots.y()[j]);
         matrix[i][j] = sill * correlation.at(distance);
       }
     }

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.stream.IntStream;
 
 /**
- * Spots in an order of their own (by x, y, elevation, variance), so that the caller's order does not
- * matter, and about their own centre, so that large coordinates cost no digits.
+ * Spots in an order of their own (by x, y, elevation, variance), so that the caller's order does
+ * not matter, and about their own centre, so that large coordinates cost no digits.
  *
  * @param order where each spot stands in the caller's arrays
  * @param originX the caller's x of the centre
