@@ -34,8 +34,7 @@ public final class DepthField implements Depths {
     List<Prisms> sums = new ArrayList<>();
     Prisms total = Prisms.NONE;
     for (int room = 0; room < floor.rooms().size(); room++) {
-      Prisms prisms =
-          floor.under(target.elevation(), target.slopeX(), target.slopeY(), room);
+      Prisms prisms = floor.under(target.elevation(), target.slopeX(), target.slopeY(), room);
       sums.add(prisms);
       total = total.plus(prisms);
     }

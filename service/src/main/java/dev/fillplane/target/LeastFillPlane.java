@@ -5,8 +5,8 @@ import dev.fillplane.finding.Place;
 import dev.fillplane.target.PlaneProgram.Unknown;
 
 /**
- * The plane of least fill: lowest at the centroid of the rooms, with the minimum depth over all high
- * points, under all ceilings, not steeper than allowed; of several such the least steep.
+ * The plane of least fill: lowest at the centroid of the rooms, with the minimum depth over all
+ * high points, under all ceilings, not steeper than allowed; of several such the least steep.
  *
  * <p>A linear program in few unknowns, solved by cutting planes (J. E. Kelley, J. SIAM 8, 1960):
  * start with the highest point and four directions of slope, solve, add the point and the direction
@@ -67,12 +67,13 @@ final class LeastFillPlane {
   private Plane lifted(Plane plane) {
     HighPoints highs = limits.highs();
     int i = highs.highestOver(plane);
-    double missing =
-        highs.elevation(i) + limits.minimumDepth() - plane.at(highs.x(i), highs.y(i));
+    double missing = highs.elevation(i) + limits.minimumDepth() - plane.at(highs.x(i), highs.y(i));
     return new Plane(plane.elevation() + Math.max(0, missing), plane.slopeX(), plane.slopeY());
   }
 
-  /** Names each ceiling that the plane of least excess passes, with the tight spot nearest to it. */
+  /**
+   * Names each ceiling that the plane of least excess passes, with the tight spot nearest to it.
+   */
   private void noteFights(double[] best, Place place, Findings findings) {
     Plane plane = program.plane(best);
     for (Limits.Cap cap : limits.ceilings()) {
@@ -89,8 +90,7 @@ final class LeastFillPlane {
     int spot = highs.highestOver(plane);
     double nearest = Math.hypot(highs.x(spot) - cap.x(), highs.y(spot) - cap.y());
     for (int i = 0; i < highs.count(); i++) {
-      double spare =
-          plane.at(highs.x(i), highs.y(i)) - highs.elevation(i) - limits.minimumDepth();
+      double spare = plane.at(highs.x(i), highs.y(i)) - highs.elevation(i) - limits.minimumDepth();
       double distance = Math.hypot(highs.x(i) - cap.x(), highs.y(i) - cap.y());
       if (spare <= Limits.TOUCH && distance < nearest) {
         spot = i;

@@ -66,7 +66,8 @@ final class PlaneProgram {
       lowest = Math.min(lowest, highs.elevation(i));
     }
     double spread = Math.max(top - lowest, limits.minimumDepth());
-    double unit = Math.max(Limits.TOUCH, Math.min(spread, Math.max(1e-4, limits.maximumSlope() * reach)));
+    double unit =
+        Math.max(Limits.TOUCH, Math.min(spread, Math.max(1e-4, limits.maximumSlope() * reach)));
     PlaneProgram program = new PlaneProgram(limits, reach, top, unit);
     program.start(highest);
     return program;
@@ -184,8 +185,7 @@ final class PlaneProgram {
     double slopeX = best[Unknown.RISE_X.ordinal()] * unit / reach;
     double slopeY = best[Unknown.RISE_Y.ordinal()] * unit / reach;
     double elevation = top + best[Unknown.ELEVATION.ordinal()] * unit;
-    double atOrigin =
-        elevation - slopeX * limits.centroid().x() - slopeY * limits.centroid().y();
+    double atOrigin = elevation - slopeX * limits.centroid().x() - slopeY * limits.centroid().y();
     return new Plane(atOrigin, slopeX, slopeY);
   }
 }

@@ -118,7 +118,9 @@ class ContoursTest {
     assertTrue(polygon.buffer(1e-6).covers(path));
   }
 
-  /** Slow reference: between neighbours of a raster a depth is passed exactly where a line passes. */
+  /**
+   * Slow reference: between neighbours of a raster a depth is passed exactly where a line passes.
+   */
   @Test
   void noLineIsMissing() {
     Room room = room("r", RECTANGLE);

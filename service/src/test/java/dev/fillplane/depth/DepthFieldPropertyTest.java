@@ -51,7 +51,8 @@ class DepthFieldPropertyTest {
   private static List<Polygon> strips(Polygon room, double width, double angle) {
     List<Polygon> strips = new ArrayList<>();
     for (double at = -12; at < 12; at += width) {
-      double[] ring = moved(new double[] {at, -12, at + width, -12, at + width, 12, at, 12}, angle, 0, 0);
+      double[] ring =
+          moved(new double[] {at, -12, at + width, -12, at + width, 12, at, 12}, angle, 0, 0);
       Geometry part = room.intersection(room("s", ring).outline().polygon());
       for (int i = 0; i < part.getNumGeometries(); i++) {
         if (part.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
@@ -84,8 +85,7 @@ class DepthFieldPropertyTest {
     assertEquals(one.pouredArea(), two.pouredArea(), 1e-11);
     assertEquals(one.maximum(), two.maximum(), 1e-12);
     assertEquals(one.minimum(), two.minimum(), 1e-12);
-    assertEquals(
-        two.volume(), two.rooms().get(0).volume() + two.rooms().get(1).volume(), 1e-15);
+    assertEquals(two.volume(), two.rooms().get(0).volume() + two.rooms().get(1).volume(), 1e-15);
     Fill alone = DepthField.of(sample(TestFloors::waves, 0.1, west), TARGET).rooms().get(0);
     assertEquals(alone.volume(), two.rooms().get(0).volume(), 1e-12);
   }

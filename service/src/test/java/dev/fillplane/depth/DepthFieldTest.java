@@ -40,8 +40,7 @@ class DepthFieldTest {
   void clippedPrisms(double a, double b, double c, double litres) {
     DoubleBinaryOperator floor = (x, y) -> -(a + (b - a) * x / 4 + (c - a) * y / 3) / 1e3;
     for (double cell : new double[] {0.1, 0.33, 5}) {
-      DepthField depths =
-          DepthField.of(sample(floor, cell, room("t", TRIANGLE)), Plane.level(0));
+      DepthField depths = DepthField.of(sample(floor, cell, room("t", TRIANGLE)), Plane.level(0));
       assertEquals(litres, depths.volume() * 1e3, 5e-6);
       assertEquals((a + b + c) * 2, (depths.volume() - depths.grindVolume()) * 1e3, EXACT);
       assertEquals(Math.max(a, Math.max(b, c)), depths.maximum() * 1e3, EXACT);
@@ -99,8 +98,7 @@ class DepthFieldTest {
     Coordinate middle = polygon.getCentroid().getCoordinate();
     DoubleBinaryOperator depth = (x, y) -> slope.at(x - middle.x, y - middle.y);
     Plane target = new Plane(0.4, -0.001, 0.0007);
-    FloorSample floor =
-        sample((x, y) -> target.at(x, y) - depth.applyAsDouble(x, y), 0.1, room);
+    FloorSample floor = sample((x, y) -> target.at(x, y) - depth.applyAsDouble(x, y), 0.1, room);
     DepthField depths = DepthField.of(floor, target);
     Geometry wet = polygon.intersection(halfPlane(slope, middle));
     double expected = 0;
@@ -111,7 +109,10 @@ class DepthFieldTest {
     assertEquals(polygon.getArea(), depths.area(), EXACT);
     assertEquals(wet.getArea(), depths.pouredArea(), EXACT);
     assertEquals(expected, depths.volume(), EXACT * 1e-1);
-    assertEquals(polygon.getArea() * slope.elevation(), depths.volume() - depths.grindVolume(), EXACT * 1e-1);
+    assertEquals(
+        polygon.getArea() * slope.elevation(),
+        depths.volume() - depths.grindVolume(),
+        EXACT * 1e-1);
     assertEquals(polygon.getArea() - wet.getArea(), depths.grindArea(), EXACT);
   }
 

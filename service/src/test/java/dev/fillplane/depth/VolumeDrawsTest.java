@@ -17,8 +17,7 @@ import org.junit.jupiter.api.Test;
 class VolumeDrawsTest {
 
   private static final FloorSample WAVES =
-      sample(
-          TestFloors::waves, 0.1, room("l", L_ROOM), room("r", moved(RECTANGLE, 0.3, 8, 0)));
+      sample(TestFloors::waves, 0.1, room("l", L_ROOM), room("r", moved(RECTANGLE, 0.3, 8, 0)));
 
   /** One row a realisation, one value for each metre eastward. */
   private static FloorResiduals residuals(double[]... rows) {
@@ -59,7 +58,9 @@ class VolumeDrawsTest {
     assertEquals(0, draws.bareOdds());
   }
 
-  /** Clipping each realisation: the mean of a higher and a lower floor is more than the middle one. */
+  /**
+   * Clipping each realisation: the mean of a higher and a lower floor is more than the middle one.
+   */
   @Test
   void drawsAreClippedOneByOne() {
     DepthField depths = DepthField.of(WAVES, Plane.level(0));

@@ -122,7 +122,8 @@ class FloorSampleTest {
         double y = floor.points().y()[k];
         most = Math.max(most, floor.points().elevation()[k]);
         least = Math.min(least, floor.points().elevation()[k]);
-        assertTrue(polygon.distance(new GeometryFactory().createPoint(new Coordinate(x, y))) < 1e-12);
+        assertTrue(
+            polygon.distance(new GeometryFactory().createPoint(new Coordinate(x, y))) < 1e-12);
       }
       double highest = Double.NEGATIVE_INFINITY;
       double lowest = Double.POSITIVE_INFINITY;

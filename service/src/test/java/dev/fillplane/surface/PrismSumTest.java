@@ -12,13 +12,12 @@ import org.junit.jupiter.params.provider.CsvSource;
  * <p>The triangular prism is the textbook formula [C] (plane surveying notes, Univ. Melbourne); the
  * clipped prisms are closed forms derived and checked by summation over 360,000 cells [D]: one
  * positive corner a, others b, c: V = A a^3 / (3 (a - b)(a - c)); one negative corner c: V = A (a +
- * b + c) / 3 + A (-c)^3 / (3 (a - c)(b - c)). Triangle (0,0) (4,0) (0,3) m, depths in mm, volumes in
- * litres.
+ * b + c) / 3 + A (-c)^3 / (3 (a - c)(b - c)). Triangle (0,0) (4,0) (0,3) m, depths in mm, volumes
+ * in litres.
  */
 class PrismSumTest {
 
-  private static final Ring TRIANGLE =
-      new Ring(new double[] {0, 4, 0}, new double[] {0, 0, 3});
+  private static final Ring TRIANGLE = new Ring(new double[] {0, 4, 0}, new double[] {0, 0, 3});
 
   @ParameterizedTest
   @CsvSource({

@@ -89,7 +89,9 @@ class LeastFillPlaneTest {
 
   @Test
   void ofEquallyGoodPlanesTheLeastSteepIsTaken() {
-    HighPoints highs = highs((x, y) -> -0.01 * Math.hypot(x - 3, y - 2), 0.1, new double[] {0, 0, 6, 0, 6, 4, 0, 4});
+    HighPoints highs =
+        highs(
+            (x, y) -> -0.01 * Math.hypot(x - 3, y - 2), 0.1, new double[] {0, 0, 6, 0, 6, 4, 0, 4});
     Plane plane = find(highs, 0.002).plane();
     assertEquals(MINIMUM, plane.elevation(), 1e-8);
     assertEquals(0, plane.slope(), 1e-8);
@@ -131,7 +133,9 @@ class LeastFillPlaneTest {
     }
   }
 
-  /** Reference: one linear program over all points, the disc of slopes as a polygon of 360 sides. */
+  /**
+   * Reference: one linear program over all points, the disc of slopes as a polygon of 360 sides.
+   */
   @Test
   void agreesWithTheWholeLinearProgram() {
     Random random = new Random(22);
@@ -175,7 +179,8 @@ class LeastFillPlaneTest {
       double cos = Math.cos(angle);
       double sin = Math.sin(angle);
       Plane straight = find(highs(floor, 0.1, ring), 0.002).plane();
-      DoubleBinaryOperator turned = (x, y) -> floor.applyAsDouble(cos * x + sin * y, cos * y - sin * x);
+      DoubleBinaryOperator turned =
+          (x, y) -> floor.applyAsDouble(cos * x + sin * y, cos * y - sin * x);
       Plane plane = find(highs(turned, 0.1, moved(ring, angle, 0, 0)), 0.002).plane();
       assertEquals(straight.elevation(), plane.elevation(), 1e-9);
       assertEquals(cos * straight.slopeX() - sin * straight.slopeY(), plane.slopeX(), 1e-9);
@@ -207,7 +212,8 @@ class LeastFillPlaneTest {
     HighPoints highs = highs((x, y) -> 0, 0.1, new double[] {0, 0, 6, 0, 6, 4, 0, 4});
     FoundTarget free = find(highs, 0.002, new Ceiling(6, 2, 0.0031, HeightOf.POUR));
     assertEquals(0, free.plane().slope(), 1e-9);
-    HighPoints hump = highs((x, y) -> x < 0.05 ? 0.004 : 0, 0.1, new double[] {0, 0, 6, 0, 6, 4, 0, 4});
+    HighPoints hump =
+        highs((x, y) -> x < 0.05 ? 0.004 : 0, 0.1, new double[] {0, 0, 6, 0, 6, 4, 0, 4});
     FoundTarget pressed = find(hump, 0.002, new Ceiling(6, 2, 0.0036, HeightOf.POUR));
     assertTrue(findings.errors().isEmpty());
     assertTrue(pressed.plane().at(6, 2) <= 0.0036 + 1e-9);

@@ -46,13 +46,7 @@ class TargetFinderTest {
 
   private static TargetWish level(Ceiling... ceilings) {
     return new TargetWish(
-        null,
-        OptionalDouble.empty(),
-        null,
-        null,
-        OptionalDouble.empty(),
-        null,
-        List.of(ceilings));
+        null, OptionalDouble.empty(), null, null, OptionalDouble.empty(), null, List.of(ceilings));
   }
 
   private static TargetWish given(double elevation, double slopeX, Ceiling... ceilings) {
