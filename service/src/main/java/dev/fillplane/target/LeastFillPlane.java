@@ -30,20 +30,19 @@ final class LeastFillPlane {
   }
 
   static FoundTarget find(Limits limits, Place place, Findings findings) {
-    if (!limits.ceilings().isEmpty()) {
-      LeastFillPlane search = new LeastFillPlane(limits);
-      double[] best = search.settle(Unknown.EXCESS);
-      if (search.program.height(best[Unknown.EXCESS.ordinal()]) > Limits.TOUCH) {
-        search.noteFights(best, place, findings);
-        return find(limits.open(), place, findings);
-      }
+    LeastFillPlane search = new LeastFillPlane(limits);
+    double[] best = search.settle(Unknown.EXCESS);
+    double excess = best[Unknown.EXCESS.ordinal()];
+    if (search.program.height(excess) > Limits.TOUCH) {
+      search.noteFights(best, place, findings);
+      return find(limits.open(), place, findings);
     }
-    Plane plane = new LeastFillPlane(limits).leastSteep();
+    Plane plane = search.leastSteep(excess);
     return new FoundTarget(TargetShape.PLANE, plane, Bounds.of(plane, limits));
   }
 
-  private Plane leastSteep() {
-    program.forbid(Unknown.EXCESS);
+  private Plane leastSteep(double excess) {
+    program.atMost(Unknown.EXCESS, excess + TOLERANCE);
     double[] lowest = settle(Unknown.ELEVATION);
     program.atMost(Unknown.ELEVATION, lowest[Unknown.ELEVATION.ordinal()] + TOLERANCE);
     return lifted(program.plane(settle(Unknown.STEEPNESS)));
@@ -72,13 +71,14 @@ final class LeastFillPlane {
   }
 
   /**
-   * Names each ceiling that the plane of least excess passes, with the tight spot nearest to it.
+   * Names each ceiling that the plane of least excess passes most, with the tight spot nearest to it.
    */
   private void noteFights(double[] best, Place place, Findings findings) {
     Plane plane = program.plane(best);
+    double excess = program.height(best[Unknown.EXCESS.ordinal()]);
     for (Limits.Cap cap : limits.ceilings()) {
       double by = plane.at(cap.x(), cap.y()) - cap.elevation();
-      if (by > Limits.TOUCH) {
+      if (by > excess - Limits.TOUCH) {
         int spot = tightSpot(plane, cap);
         CeilingError.note(cap, by, limits.highs(), spot, place, findings);
       }
