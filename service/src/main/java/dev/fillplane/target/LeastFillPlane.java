@@ -3,6 +3,8 @@ package dev.fillplane.target;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
 import dev.fillplane.target.PlaneProgram.Unknown;
+import java.util.Optional;
+import org.apache.commons.math3.exception.MathIllegalStateException;
 
 /**
  * The plane of least fill: lowest at the centroid of the rooms, with the minimum depth over all
@@ -16,7 +18,7 @@ import dev.fillplane.target.PlaneProgram.Unknown;
 final class LeastFillPlane {
 
   /** What a cut may be violated by, in parts of the program's unit of height. */
-  private static final double TOLERANCE = 1e-9;
+  private static final double TOLERANCE = 1e-8;
 
   /** Cuts come in one by one; a case that needs more than this would be a defect. */
   private static final int MOST_ROUNDS = 400;
@@ -29,13 +31,22 @@ final class LeastFillPlane {
     this.program = PlaneProgram.over(limits);
   }
 
-  static FoundTarget find(Limits limits, Place place, Findings findings) {
+  /** Empty where the linear program cannot be solved, which is not expected. */
+  static Optional<FoundTarget> find(Limits limits, Place place, Findings findings) {
+    try {
+      return Optional.of(search(limits, place, findings));
+    } catch (MathIllegalStateException unsolved) {
+      return Optional.empty();
+    }
+  }
+
+  private static FoundTarget search(Limits limits, Place place, Findings findings) {
     LeastFillPlane search = new LeastFillPlane(limits);
     double[] best = search.settle(Unknown.EXCESS);
     double excess = best[Unknown.EXCESS.ordinal()];
     if (search.program.height(excess) > Limits.TOUCH) {
       search.noteFights(best, place, findings);
-      return find(limits.open(), place, findings);
+      return search(limits.open(), place, findings);
     }
     Plane plane = search.leastSteep(excess);
     return new FoundTarget(TargetShape.PLANE, plane, Bounds.of(plane, limits));
