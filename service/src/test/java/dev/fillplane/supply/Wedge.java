@@ -1,5 +1,6 @@
 package dev.fillplane.supply;
 
+import dev.fillplane.depth.Contours;
 import dev.fillplane.depth.Deepest;
 import dev.fillplane.depth.DepthSummary;
 import dev.fillplane.depth.Depths;
@@ -47,7 +48,7 @@ record Wedge(double west, double east) implements Depths {
         new Highest(0, 0, 0),
         List.of(),
         grid(),
-        List.of());
+        new Contours(List.of()));
   }
 
   /** With a column that lies outside the room. */
