@@ -8,4 +8,19 @@ public interface Surface {
 
   /** Standard deviation of the floor (not of a reading) about {@link #elevation}. */
   double deviation(double x, double y);
+
+  /**
+   * The most likely elevations at many positions; the same numbers as one by one, but a surface may
+   * find them faster together.
+   *
+   * @param x one coordinate for each position
+   * @param y as many
+   */
+  default double[] elevations(double[] x, double[] y) {
+    double[] elevations = new double[x.length];
+    for (int i = 0; i < x.length; i++) {
+      elevations[i] = elevation(x[i], y[i]);
+    }
+    return elevations;
+  }
 }

@@ -1,15 +1,14 @@
 package dev.fillplane.web;
 
-import dev.fillplane.heat.MixCheckCalculator;
 import dev.fillplane.heat.MixCheckRequest;
+import dev.fillplane.heat.MixChecker;
 import dev.fillplane.plan.Computed;
 import dev.fillplane.plan.ElevationsRequest;
 import dev.fillplane.plan.Methods;
 import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.plan.Planner;
-import dev.fillplane.render.DepthMap;
-import dev.fillplane.supply.BagCountCalculator;
 import dev.fillplane.supply.BagCountRequest;
+import dev.fillplane.supply.BagCounter;
 import java.util.List;
 
 /** Every operation that takes a body and computes an answer. */
@@ -27,13 +26,6 @@ final class Calculations {
   private final List<Calculation<?>> all =
       List.of(
           plans,
-          new Calculation<>(
-              "/v1/depth-maps",
-              "PlanRequest",
-              PlanRequest.class,
-              SVG,
-              (request, caller) ->
-                  DepthMap.draw(request, Planner.plan(request, computed(caller)))),
           Calculation.json(
               "/v1/depth-fields",
               "PlanRequest",
@@ -48,12 +40,12 @@ final class Calculations {
               "/v1/bag-counts",
               "BagCountRequest",
               BagCountRequest.class,
-              (request, caller) -> BagCountCalculator.count(request)),
+              (request, caller) -> BagCounter.count(request)),
           Calculation.json(
               "/v1/mix-checks",
               "MixCheckRequest",
               MixCheckRequest.class,
-              (request, caller) -> MixCheckCalculator.check(request)));
+              (request, caller) -> MixChecker.check(request)));
 
   /** All of them. */
   List<Calculation<?>> all() {

@@ -1,11 +1,13 @@
 package dev.fillplane.web;
 
+import dev.fillplane.openapi.Contract;
 import dev.fillplane.plan.Term;
 import dev.fillplane.plan.Terms;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Rounding;
 import dev.fillplane.quantity.Unit;
 import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.surface.CellSize;
 import dev.fillplane.web.json.Json;
 import java.util.List;
 
@@ -15,7 +17,7 @@ record Capabilities(
     List<String> operations,
     List<QuantityDefault> defaults,
     List<QuantityRange> ranges,
-    SizeLimits limits) {
+    Limits limits) {
 
   /** A number with the code of its unit. */
   record UnitValue(double value, String unit) {
@@ -64,22 +66,26 @@ record Capabilities(
   }
 
   /** How large a request may be. */
-  record SizeLimits(
-      long bodyBytes, int nesting, int rooms, int readings, int tableValues, int cells) {}
+  record Limits(long bodyBytes, int nesting, int rooms, int readings, int tableValues, int cells) {}
 
-  static Capabilities of(List<String> operations, SizeLimits limits) {
+  /** What {@code contract} and {@code settings} promise. */
+  static Capabilities of(Contract contract, Settings settings) {
+    Limits limits =
+        new Limits(
+            settings.bodyBytes(),
+            Json.NESTING_LIMIT,
+            contract.schema("PlanRequest").at("/properties/rooms/maxItems").asInt(),
+            contract.schema("Setup").at("/properties/readings/maxItems").asInt(),
+            contract.schema("Table").at("/properties/values/maxItems").asInt(),
+            CellSize.MOST_CELLS);
     return new Capabilities(
         Version.TEXT,
-        operations,
+        contract.document().findValuesAsText("operationId"),
         Terms.all().stream()
             .filter(term -> term.usual().isPresent())
             .map(QuantityDefault::of)
             .toList(),
         Terms.all().stream().map(QuantityRange::of).toList(),
         limits);
-  }
-
-  static int nesting() {
-    return Json.NESTING_LIMIT;
   }
 }

@@ -18,11 +18,11 @@ final class Health {
   }
 
   /** A state in one word. */
-  record State(String status) {}
+  record State(String state) {}
 
   void handle(JavalinConfig config) {
-    config.routes.get("/health/live", 
-        context -> Reply.json(context, UnitSystem.METRIC, new State("live")));
+    config.routes.get(
+        "/health/live", context -> Reply.json(context, UnitSystem.METRIC, new State("up")));
     config.routes.get(
         "/health/ready",
         context -> {
@@ -31,7 +31,7 @@ final class Health {
                 Problem.of(Problem.Kind.BUSY, "The service is starting or stopping."),
                 Map.of("Retry-After", "1"));
           }
-          Reply.json(context, UnitSystem.METRIC, new State("ready"));
+          Reply.json(context, UnitSystem.METRIC, new State("up"));
         });
     config.routes.get(
         "/openapi.yaml", context -> context.contentType("application/yaml").result(yaml));

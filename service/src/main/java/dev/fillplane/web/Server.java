@@ -23,19 +23,20 @@ public final class Server implements AutoCloseable {
     Calculations calculations = new Calculations();
     Slots slots = new Slots(settings.places(), settings.patienceSeconds());
     SchemaGate gate = new SchemaGate(contract, calculations.schemas());
+    Desk desk = new Desk(gate);
     javalin =
         Javalin.create(
             config -> {
               configure(config, settings);
               Problems.handle(config);
               RequestIds.handle(config);
-              Limits.handle(config, settings.requestsPerMinute());
+              RateLimit.handle(config, settings.requestsPerMinute());
               for (Calculation<?> calculation : calculations.all()) {
-                Endpoint<?> endpoint = new Endpoint<>(calculation, gate, slots);
+                Endpoint<?> endpoint = new Endpoint<>(calculation, desk, slots);
                 config.routes.post(calculation.path(), endpoint::handle);
               }
               config.routes.post(Validation.PATH, new Validation(gate, slots)::handle);
-              new Catalogues(calculations).handle(config);
+              new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
             });
   }

@@ -5,11 +5,13 @@ import io.javalin.plugin.bundled.RateLimitPlugin;
 import java.util.concurrent.TimeUnit;
 
 /** How many requests one address may make. */
-final class Limits {
+final class RateLimit {
 
-  private Limits() {}
+  private RateLimit() {}
 
-  /** Refuses more than {@code perMinute} calculations of one address in a minute; 0 refuses none. */
+  /**
+   * Refuses more than {@code perMinute} calculations of one address in a minute; 0 refuses none.
+   */
   static void handle(JavalinConfig config, int perMinute) {
     if (perMinute <= 0) {
       return;
@@ -18,8 +20,6 @@ final class Limits {
     config.routes.before(
         "/v1/*",
         context ->
-            context
-                .with(RateLimitPlugin.class)
-                .requestPerTimeUnit(context, perMinute, TimeUnit.MINUTES));
+            context.with(RateLimitPlugin.class).requestPerTimeUnit(perMinute, TimeUnit.MINUTES));
   }
 }

@@ -1,0 +1,97 @@
+package dev.fillplane.depth;
+
+import dev.fillplane.room.Position;
+import dev.fillplane.surface.FloorSample;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.IntToDoubleFunction;
+
+/**
+ * Follows one depth through the triangles of the sampled floor (marching triangles) and joins the
+ * pieces to lines, room by room. A node exactly at the level counts as deeper, so that each
+ * triangle holds one piece or none.
+ */
+final class ContourTracer {
+
+  private static final Comparator<List<Position>> FROM_WEST =
+      Comparator.comparingDouble((List<Position> line) -> line.get(0).x())
+          .thenComparingDouble(line -> line.get(0).y())
+          .thenComparingDouble(line -> line.get(line.size() - 1).x())
+          .thenComparingDouble(line -> line.get(line.size() - 1).y())
+          .thenComparingInt(List::size);
+
+  private final FloorSample floor;
+  private final IntToDoubleFunction depth;
+  private final double level;
+  private final int room;
+  private final RoomClip clip;
+  private final LineJoin join = new LineJoin();
+
+  private ContourTracer(FloorSample floor, IntToDoubleFunction depth, double level, int room) {
+    this.floor = floor;
+    this.depth = depth;
+    this.level = level;
+    this.room = room;
+    this.clip = new RoomClip(floor, room);
+  }
+
+  /** All lines of one level; {@code depth} gives the depth at a node. */
+  static Contour trace(FloorSample floor, IntToDoubleFunction depth, double level) {
+    List<List<Position>> lines = new ArrayList<>();
+    for (int room = 0; room < floor.rooms().size(); room++) {
+      lines.addAll(new ContourTracer(floor, depth, level, room).lines());
+    }
+    lines.sort(FROM_WEST);
+    return new Contour(level, lines);
+  }
+
+  private List<List<Position>> lines() {
+    floor.triangles(room, this::triangle);
+    return join.lines(floor.cell());
+  }
+
+  private void triangle(int first, int second, int centre, boolean cut) {
+    int[] nodes = {first, second, centre};
+    LineJoin.End[] ends = new LineJoin.End[2];
+    int n = 0;
+    for (int i = 0; i < 3; i++) {
+      int from = Math.min(nodes[i], nodes[(i + 1) % 3]);
+      int to = Math.max(nodes[i], nodes[(i + 1) % 3]);
+      double fromDepth = depth.applyAsDouble(from) - level;
+      double toDepth = depth.applyAsDouble(to) - level;
+      if (fromDepth >= 0 != toDepth >= 0) {
+        ends[n++] = crossing(from, to, fromDepth / (fromDepth - toDepth));
+      }
+    }
+    if (n == 2) {
+      add(ends[0], ends[1], cut);
+    }
+  }
+
+  /** Counted from the lower node, so that both triangles of an edge find the same position. */
+  private LineJoin.End crossing(int from, int to, double share) {
+    double x = floor.nodeX(from) + share * (floor.nodeX(to) - floor.nodeX(from));
+    double y = floor.nodeY(from) + share * (floor.nodeY(to) - floor.nodeY(from));
+    return new LineJoin.End((long) from << 32 | to, new Position(x, y));
+  }
+
+  private void add(LineJoin.End from, LineJoin.End to, boolean cut) {
+    if (!cut) {
+      join.add(from, to);
+      return;
+    }
+    double[] shares = clip.inside(from.position(), to.position());
+    for (int i = 0; i < shares.length; i += 2) {
+      LineJoin.End start = shares[i] == 0 ? from : join.loose(between(from, to, shares[i]));
+      LineJoin.End end = shares[i + 1] == 1 ? to : join.loose(between(from, to, shares[i + 1]));
+      join.add(start, end);
+    }
+  }
+
+  private static Position between(LineJoin.End from, LineJoin.End to, double share) {
+    Position a = from.position();
+    Position b = to.position();
+    return new Position(a.x() + share * (b.x() - a.x()), a.y() + share * (b.y() - a.y()));
+  }
+}

@@ -1,0 +1,194 @@
+package dev.fillplane.depth;
+
+import dev.fillplane.surface.FloorPoints;
+import dev.fillplane.surface.FloorResiduals;
+import dev.fillplane.surface.FloorSample;
+import dev.fillplane.surface.Prisms;
+import dev.fillplane.target.Plane;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * Target minus floor over the rooms: exact for the piecewise-linear floor, clipped to the outlines
+ * and to zero depth, so that fill and floor above the target never cancel. Immutable and safe to
+ * share.
+ *
+ * @see FloorSample
+ */
+public final class DepthField implements Depths {
+
+  /** Depths nearer than this count as equal when the first of several deepest places is told. */
+  private static final double EQUAL = 1e-9;
+
+  private final FloorSample floor;
+  private final Plane target;
+  private final List<Prisms> byRoom;
+  private final Prisms all;
+  private final double maximum;
+  private final double minimum;
+
+  private DepthField(FloorSample floor, Plane target) {
+    this.floor = floor;
+    this.target = target;
+    List<Prisms> sums = new ArrayList<>();
+    Prisms total = Prisms.NONE;
+    for (int room = 0; room < floor.rooms().size(); room++) {
+      Prisms prisms = floor.under(target.elevation(), target.slopeX(), target.slopeY(), room);
+      sums.add(prisms);
+      total = total.plus(prisms);
+    }
+    byRoom = List.copyOf(sums);
+    all = total;
+    double most = Double.NEGATIVE_INFINITY;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < floor.points().count(); i++) {
+      most = Math.max(most, depth(i));
+      least = Math.min(least, depth(i));
+    }
+    maximum = most;
+    minimum = least;
+  }
+
+  /** The depths of a target over a floor. */
+  public static DepthField of(FloorSample floor, Plane target) {
+    return new DepthField(floor, target);
+  }
+
+  private double depth(int point) {
+    FloorPoints points = floor.points();
+    return target.at(points.x()[point], points.y()[point]) - points.elevation()[point];
+  }
+
+  @Override
+  public double at(double x, double y) {
+    return target.at(x, y) - floor.elevation(x, y);
+  }
+
+  /**
+   * {@inheritDoc}
+   *
+   * <p>The parts of a partition add up to the whole to 1e-9 of it.
+   *
+   * @param part a valid polygon; what sticks out of the rooms does not count
+   */
+  @Override
+  public Fill within(Polygon part) {
+    return fill(floor.under(target.elevation(), target.slopeX(), target.slopeY(), part));
+  }
+
+  /** What is poured in each room, in the order of the rooms. */
+  public List<Fill> rooms() {
+    return byRoom.stream().map(DepthField::fill).toList();
+  }
+
+  /** Rounding may leave a shade less than nothing. */
+  private static Fill fill(Prisms prisms) {
+    return new Fill(Math.max(0, prisms.fillArea()), Math.max(0, prisms.fillVolume()));
+  }
+
+  /** Area of the rooms. */
+  public double area() {
+    return all.area();
+  }
+
+  /** Area that is below the target. */
+  public double pouredArea() {
+    return fill(all).area();
+  }
+
+  /** Volume above the floor and below the target. */
+  public double volume() {
+    return fill(all).volume();
+  }
+
+  /** Mean depth of the poured area; 0 where nothing is poured. */
+  public double mean() {
+    return fill(all).meanDepth();
+  }
+
+  /** Largest depth; negative where all of the floor stands above the target. */
+  public double maximum() {
+    return maximum;
+  }
+
+  /** Smallest depth; negative where part of the floor stands above the target. */
+  public double minimum() {
+    return minimum;
+  }
+
+  /** Volume of the floor above the target. */
+  public double grindVolume() {
+    return Math.max(0, all.cutVolume());
+  }
+
+  /** Area on which the floor stands above the target. */
+  public double grindArea() {
+    return Math.max(0, all.cutArea());
+  }
+
+  /** Where the pour is deepest; of several places the first from the south-west. */
+  public Deepest deepest() {
+    int i = 0;
+    while (depth(i) < maximum - EQUAL) {
+      i++;
+    }
+    return new Deepest(floor.points().x()[i], floor.points().y()[i], maximum);
+  }
+
+  /** Where the floor is highest; of several places the first from the south-west. */
+  public Highest highest() {
+    double[] elevations = floor.points().elevation();
+    double most = Double.NEGATIVE_INFINITY;
+    for (double elevation : elevations) {
+      most = Math.max(most, elevation);
+    }
+    int i = 0;
+    while (elevations[i] < most - EQUAL) {
+      i++;
+    }
+    return new Highest(floor.points().x()[i], floor.points().y()[i], most);
+  }
+
+  /** Depths at the centres of the cells, 0 where the floor stands above the target. */
+  public Grid grid() {
+    double[] depths = new double[floor.columns() * floor.rows()];
+    for (int row = 0; row < floor.rows(); row++) {
+      for (int column = 0; column < floor.columns(); column++) {
+        depths[row * floor.columns() + column] = gridDepth(floor.centre(column, row));
+      }
+    }
+    return new Grid(
+        floor.originX(), floor.originY(), floor.cell(), floor.columns(), floor.rows(), depths);
+  }
+
+  private double gridDepth(int node) {
+    return floor.inRoom(node) ? Math.max(0, nodeDepth(node)) : Grid.OUTSIDE;
+  }
+
+  private double nodeDepth(int node) {
+    return target.at(floor.nodeX(node), floor.nodeY(node)) - floor.nodeElevation(node);
+  }
+
+  /**
+   * Lines of equal depth of the piecewise-linear floor, inside the rooms; a level without any line
+   * is left out.
+   *
+   * @see ContourLevels
+   */
+  public List<Contour> contours(double[] levels) {
+    List<Contour> contours = new ArrayList<>();
+    for (double level : levels) {
+      Contour contour = ContourTracer.trace(floor, this::nodeDepth, level);
+      if (!contour.lines().isEmpty()) {
+        contours.add(contour);
+      }
+    }
+    return contours;
+  }
+
+  /** What is poured over each of many equally likely floors; the target stays. */
+  public VolumeDraws volumes(FloorResiduals residuals) {
+    return new DrawIntegrator(floor, target, residuals).draws(byRoom);
+  }
+}

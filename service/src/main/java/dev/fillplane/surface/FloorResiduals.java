@@ -1,0 +1,17 @@
+package dev.fillplane.surface;
+
+/**
+ * Equally likely floors, as their difference from the mean surface: one value for each realisation
+ * and cell of a coarse lattice of its own.
+ */
+public interface FloorResiduals {
+
+  /** How many realisations there are. */
+  int count();
+
+  /** The coarse cell in which a position lies, or the nearest; not negative. */
+  int cellAt(double x, double y);
+
+  /** Elevation of one realisation above the mean surface, anywhere in a coarse cell. */
+  double residual(int realisation, int cell);
+}

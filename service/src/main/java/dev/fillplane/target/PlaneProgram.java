@@ -1,0 +1,191 @@
+package dev.fillplane.target;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.apache.commons.math3.optim.MaxIter;
+import org.apache.commons.math3.optim.linear.LinearConstraint;
+import org.apache.commons.math3.optim.linear.LinearConstraintSet;
+import org.apache.commons.math3.optim.linear.LinearObjectiveFunction;
+import org.apache.commons.math3.optim.linear.NonNegativeConstraint;
+import org.apache.commons.math3.optim.linear.PivotSelectionRule;
+import org.apache.commons.math3.optim.linear.Relationship;
+import org.apache.commons.math3.optim.linear.SimplexSolver;
+import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
+
+/**
+ * A linear program over planes that grows cut by cut. Positions are counted from the centroid in
+ * units of the rooms' reach, heights from the highest point in a unit of the same order as the
+ * differences, so that all numbers are about 1 wherever the plan and the datum lie.
+ */
+final class PlaneProgram {
+
+  /** Relative accuracy of the simplex method. */
+  private static final double EPSILON = 1e-11;
+
+  private static final int MOST_PIVOTS = 10_000;
+
+  /** What is sought, in the program's own units. */
+  enum Unknown {
+    /** Elevation at the centroid. */
+    ELEVATION,
+    /** Rise along x over the reach. */
+    RISE_X,
+    /** Rise along y over the reach. */
+    RISE_Y,
+    /** No smaller than the slope. */
+    STEEPNESS,
+    /** By how much ceilings are passed. */
+    EXCESS
+  }
+
+  private final Limits limits;
+  private final double reach;
+  private final double top;
+  private final double unit;
+  private final List<LinearConstraint> cuts = new ArrayList<>();
+  private final Set<Integer> inside = new HashSet<>();
+
+  private PlaneProgram(Limits limits, double reach, double top, double unit) {
+    this.limits = limits;
+    this.reach = reach;
+    this.top = top;
+    this.unit = unit;
+  }
+
+  static PlaneProgram over(Limits limits) {
+    HighPoints highs = limits.highs();
+    int highest = highs.highestOver(Plane.level(0));
+    double top = highs.elevation(highest);
+    double reach = 0;
+    double lowest = top;
+    for (int i = 0; i < highs.count(); i++) {
+      reach = Math.max(reach, Math.abs(highs.x(i) - limits.centroid().x()));
+      reach = Math.max(reach, Math.abs(highs.y(i) - limits.centroid().y()));
+      lowest = Math.min(lowest, highs.elevation(i));
+    }
+    double spread = Math.max(top - lowest, limits.minimumDepth());
+    double unit =
+        Math.max(Limits.TOUCH, Math.min(spread, Math.max(1e-4, limits.maximumSlope() * reach)));
+    PlaneProgram program = new PlaneProgram(limits, reach, top, unit);
+    program.start(highest);
+    return program;
+  }
+
+  private void start(int highest) {
+    double steepest = limits.maximumSlope() * reach / unit;
+    add(Relationship.LEQ, steepest, 0, 0, 0, 1, 0);
+    add(Relationship.GEQ, 0, 0, 0, 0, 0, 1);
+    for (int i = 0; i < 4; i++) {
+      addDirection(i * Math.PI / 2);
+    }
+    addPoint(highest);
+    for (Limits.Cap cap : limits.ceilings()) {
+      add(Relationship.LEQ, (cap.elevation() - top) / unit, 1, u(cap.x()), v(cap.y()), 0, -1);
+    }
+  }
+
+  private double u(double x) {
+    return (x - limits.centroid().x()) / reach;
+  }
+
+  private double v(double y) {
+    return (y - limits.centroid().y()) / reach;
+  }
+
+  private void add(Relationship relation, double value, double... factors) {
+    cuts.add(new LinearConstraint(factors, relation, value));
+  }
+
+  private void addDirection(double angle) {
+    add(Relationship.LEQ, 0, 0, Math.cos(angle), Math.sin(angle), -1, 0);
+  }
+
+  private void addPoint(int i) {
+    HighPoints highs = limits.highs();
+    add(Relationship.GEQ, needed(i), 1, u(highs.x(i)), v(highs.y(i)), 0, 0);
+  }
+
+  /** Lets an unknown be 0 only. */
+  void forbid(Unknown unknown) {
+    atMost(unknown, 0);
+  }
+
+  /** Bounds an unknown from above. */
+  void atMost(Unknown unknown, double value) {
+    double[] factors = new double[Unknown.values().length];
+    factors[unknown.ordinal()] = 1;
+    add(Relationship.LEQ, value, factors);
+  }
+
+  /** The least value of an unknown under all cuts so far; all unknowns there. */
+  double[] minimise(Unknown unknown) {
+    double[] factors = new double[Unknown.values().length];
+    factors[unknown.ordinal()] = 1;
+    return new SimplexSolver(EPSILON)
+        .optimize(
+            new MaxIter(MOST_PIVOTS),
+            new LinearObjectiveFunction(factors, 0),
+            new LinearConstraintSet(cuts),
+            GoalType.MINIMIZE,
+            new NonNegativeConstraint(false),
+            PivotSelectionRule.BLAND)
+        .getPoint();
+  }
+
+  /** Cuts off a solution whose slope exceeds its steepness; tells whether it does. */
+  boolean cutSlope(double[] best, double tolerance) {
+    double riseX = best[Unknown.RISE_X.ordinal()];
+    double riseY = best[Unknown.RISE_Y.ordinal()];
+    if (Math.hypot(riseX, riseY) <= best[Unknown.STEEPNESS.ordinal()] + tolerance) {
+      return false;
+    }
+    addDirection(Math.atan2(riseY, riseX));
+    return true;
+  }
+
+  /** Cuts off a solution at the point over which most depth is missing; tells whether any is. */
+  boolean cutPoint(double[] best, double tolerance) {
+    int worst = -1;
+    double most = tolerance;
+    for (int i = 0; i < limits.highs().count(); i++) {
+      double missing = missing(best, i);
+      if (missing > most) {
+        most = missing;
+        worst = i;
+      }
+    }
+    // A point that is in already is only off by the accuracy of the simplex method.
+    if (worst < 0 || !inside.add(worst)) {
+      return false;
+    }
+    addPoint(worst);
+    return true;
+  }
+
+  private double missing(double[] best, int i) {
+    HighPoints highs = limits.highs();
+    return needed(i)
+        - best[Unknown.ELEVATION.ordinal()]
+        - best[Unknown.RISE_X.ordinal()] * u(highs.x(i))
+        - best[Unknown.RISE_Y.ordinal()] * v(highs.y(i));
+  }
+
+  private double needed(int i) {
+    return (limits.highs().elevation(i) - top + limits.minimumDepth()) / unit;
+  }
+
+  /** A height of the program in metres. */
+  double height(double value) {
+    return value * unit;
+  }
+
+  Plane plane(double[] best) {
+    double slopeX = best[Unknown.RISE_X.ordinal()] * unit / reach;
+    double slopeY = best[Unknown.RISE_Y.ordinal()] * unit / reach;
+    double elevation = top + best[Unknown.ELEVATION.ordinal()] * unit;
+    double atOrigin = elevation - slopeX * limits.centroid().x() - slopeY * limits.centroid().y();
+    return new Plane(atOrigin, slopeX, slopeY);
+  }
+}
