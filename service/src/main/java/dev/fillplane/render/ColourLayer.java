@@ -15,7 +15,7 @@ final class ColourLayer {
     svg.open("g", "clip-path", "url(#" + CLIP + ")", "fill-rule", "nonzero");
     ground(svg, sheet);
     PaddedGrid grid = new PaddedGrid(sheet.plan().depth().grid());
-    int first = sheet.partlyBare() ? 0 : shallowest(sheet) + 1;
+    int first = sheet.classes().first() + (sheet.partlyBare() ? 0 : 1);
     for (int i = first; i < sheet.classes().count(); i++) {
       PathData path = new PathData();
       for (Coordinate[] ring : BandTracer.trace(grid, sheet.view(), sheet.classes().from(i))) {
@@ -36,7 +36,9 @@ final class ColourLayer {
     rectangle(
         svg,
         sheet,
-        sheet.partlyBare() ? "url(#" + BARE + ")" : sheet.classes().colour(shallowest(sheet)));
+        sheet.partlyBare()
+            ? "url(#" + BARE + ")"
+            : sheet.classes().colour(sheet.classes().first()));
   }
 
   private static void rectangle(Svg svg, Sheet sheet, String fill) {
@@ -48,9 +50,5 @@ final class ColourLayer {
         "width", view.width(),
         "height", view.height(),
         "fill", fill);
-  }
-
-  private static int shallowest(Sheet sheet) {
-    return sheet.classes().of(sheet.plan().depth().minimum());
   }
 }

@@ -11,11 +11,20 @@ final class DepthClasses {
 
   private final double[] levels;
   private final Heights heights;
+  private final int first;
 
-  DepthClasses(UnitSystem units, double maximumDepth) {
+  DepthClasses(UnitSystem units, double minimumDepth, double maximumDepth) {
     levels = ContourLevels.choose(units, maximumDepth);
     heights = new Heights(units);
+    first = of(minimumDepth);
   }
+
+  /** The shallowest class that occurs; it has the lightest colour. */
+  int first() {
+    return first;
+  }
+
+  /** One more than the deepest class. */
 
   int count() {
     return levels.length + 1;
@@ -27,7 +36,8 @@ final class DepthClasses {
   }
 
   String colour(int index) {
-    return DepthRamp.colour(levels.length == 0 ? 0.25 : index / (double) levels.length);
+    int steps = levels.length - first;
+    return DepthRamp.colour(steps == 0 ? 0.25 : (index - first) / (double) steps);
   }
 
   /** The class of a depth. */

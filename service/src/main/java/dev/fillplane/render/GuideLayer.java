@@ -5,9 +5,12 @@ import dev.fillplane.screed.Pin;
 import dev.fillplane.screed.Rail;
 import dev.fillplane.screed.Station;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LineSegment;
 
 /** Depth pins and screed rails with the heights that they are set to. */
 final class GuideLayer {
+
+  private static final double FROM_END = 16;
 
   private final Sheet sheet;
 
@@ -44,6 +47,14 @@ final class GuideLayer {
     Symbols.stroke(svg, line, "#111", 2);
   }
 
+  /** Numbers at the ends of a rail stay off the walls. */
+  private Coordinate inward(Rail rail, Coordinate at) {
+    LineSegment line = new LineSegment(point(rail.from()), point(rail.to()));
+    double off = Math.min(0.5, FROM_END / Math.max(1e-9, line.getLength()));
+    double share = Math.max(off, Math.min(1 - off, line.segmentFraction(at)));
+    return line.pointAlong(share);
+  }
+
   private Coordinate point(Position position) {
     return sheet.view().at(position.x(), position.y());
   }
@@ -60,7 +71,7 @@ final class GuideLayer {
   void label() {
     for (Rail rail : sheet.plan().rails()) {
       for (Station station : rail.stations()) {
-        Coordinate at = at(rail, station);
+        Coordinate at = inward(rail, at(rail, station));
         String text = sheet.heights().bare(station.height());
         sheet.labels().beside(new Label(text, at.x, at.y, Look.RAIL), 8);
       }

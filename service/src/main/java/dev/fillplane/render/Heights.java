@@ -36,6 +36,11 @@ final class Heights {
     return metric() ? "mm" : "in";
   }
 
+  /** The unit in words. */
+  String unitName() {
+    return metric() ? "mm" : "inches";
+  }
+
   private boolean metric() {
     return units == UnitSystem.METRIC;
   }

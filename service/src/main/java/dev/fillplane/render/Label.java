@@ -14,7 +14,8 @@ record Label(String text, double x, double y, Look look) {
 
   double width() {
     double plain = Lettering.width(text, look.size());
-    return (look.weight().equals("bold") ? BOLDER * plain : plain) + 2 * look.padding();
+    double text = look.weight().equals("bold") ? BOLDER * plain : plain;
+    return look.padding() > 0 ? Math.max(text + 2 * look.padding(), height()) : text;
   }
 
   double height() {

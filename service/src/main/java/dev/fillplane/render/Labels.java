@@ -117,7 +117,7 @@ final class Labels {
         "text-anchor", "middle",
         "fill", "#111",
         "stroke", "#fff",
-        "stroke-width", 3,
+        "stroke-width", 3.5,
         "stroke-linejoin", "round",
         "paint-order", "stroke");
     placed.forEach(label -> label.write(svg));

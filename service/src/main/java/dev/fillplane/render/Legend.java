@@ -28,7 +28,8 @@ final class Legend {
   }
 
   private void colours() {
-    for (int i = 0; i < sheet.classes().count() && sheet.plan().depth().maximum() > 0; i++) {
+    int first = sheet.classes().first();
+    for (int i = first; i < sheet.classes().count() && sheet.plan().depth().maximum() > 0; i++) {
       String colour = sheet.classes().colour(i);
       add(svg -> swatch(svg, colour), sheet.classes().text(i));
     }
@@ -48,7 +49,7 @@ final class Legend {
     }
     if (!readings.isEmpty()) {
       add(svg -> Symbols.dot(svg, SWATCH / 2, 0),
-          "reading, depth there in " + sheet.heights().unit());
+          "reading: depth, minus where too high");
     }
     if (readings.hasSuspects()) {
       add(svg -> Symbols.ring(svg, SWATCH / 2, 0), "suspect reading: take again");
@@ -67,18 +68,18 @@ final class Legend {
             line(svg, "#111", 7, "none");
             line(svg, "#fff", 3, "5 5");
           },
-          "dam across an opening, height in " + sheet.heights().unit());
+          "dam across an opening, height in " + sheet.heights().unitName());
     }
   }
 
   private void guides() {
     if (!sheet.plan().pins().isEmpty()) {
       add(svg -> Symbols.pin(svg, SWATCH / 2, 0),
-          "depth pin, height in " + sheet.heights().unit());
+          "depth pin, height in " + sheet.heights().unitName());
     }
     if (!sheet.plan().rails().isEmpty()) {
       add(svg -> Symbols.rail(svg, new Coordinate(0, 0), new Coordinate(SWATCH, 0)),
-          "screed rail, heights in " + sheet.heights().unit());
+          "screed rail, heights in " + sheet.heights().unitName());
     }
   }
 

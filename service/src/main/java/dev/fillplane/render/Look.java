@@ -6,12 +6,12 @@ enum Look {
   EXIT(13, "bold", "normal", 0, 0),
   ROOM(13, "bold", "normal", 0, 0),
   SCALE(11, "normal", "normal", 0, 0),
-  CONTOUR(11, "bold", "italic", 0, 0),
-  RIBBON(10, "bold", "normal", 8, 3),
-  RAIL(10, "bold", "normal", 2, 2),
-  GUIDE(10, "normal", "normal", 0, 0),
-  DAM(10, "bold", "normal", 0, 0),
-  READING(10, "normal", "normal", 0, 0);
+  CONTOUR(12, "bold", "italic", 0, 0),
+  RIBBON(11, "bold", "normal", 8, 3),
+  RAIL(11, "bold", "normal", 2, 2),
+  GUIDE(12, "normal", "normal", 0, 0),
+  DAM(11, "bold", "normal", 0, 0),
+  READING(12, "normal", "normal", 0, 0);
 
   private final double size;
   private final String weight;

@@ -57,7 +57,21 @@ final class OpeningLayer {
     Coordinate other = new Coordinate(neck.x - across.x, neck.y - across.y);
     svg.leaf("path", "fill", "#111", "d", new PathData().ring(one, tip, other, one));
     sheet.labels().block(gap.at(0.5, 6), tip, 6);
-    sheet.labels().near(new Label("EXIT", neck.x, neck.y, Look.EXIT), 9);
+    name(gap);
+  }
+
+  /** Beside the arrow, outside the room if there is room. */
+  private void name(Gap gap) {
+    Label label = new Label("EXIT", 0, 0, Look.EXIT);
+    double across = 10 + Math.abs(gap.outY()) * label.width() / 2
+        + Math.abs(gap.outX()) * label.height() / 2;
+    double out = Math.max(18, 6 + Math.abs(gap.outX()) * label.width() / 2);
+    Coordinate middle = gap.at(0.5, out);
+    Label one = label.movedTo(middle.x - across * gap.outY(), middle.y + across * gap.outX());
+    Label other = label.movedTo(middle.x + across * gap.outY(), middle.y - across * gap.outX());
+    if (!sheet.labels().place(one) && !sheet.labels().place(other)) {
+      sheet.labels().near(label.movedTo(middle.x, middle.y), 9);
+    }
   }
 
   private void dams(Gap gap, String room, String opening) {

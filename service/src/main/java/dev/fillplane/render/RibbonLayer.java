@@ -7,13 +7,18 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LineSegment;
+import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.geom.Polygon;
 
 /** Ribbons of the first lift: dashed edges, order numbers, the direction of travel of each bay. */
 final class RibbonLayer {
 
   private static final double ROOM_FOR_NUMBER = 26;
   private static final double ARROW = 70;
+  private static final double OFF_NUMBERS = 20;
 
   private final Sheet sheet;
   private final List<List<Ribbon>> bays = new ArrayList<>();
@@ -32,8 +37,11 @@ final class RibbonLayer {
   }
 
   private Coordinate middle(Ribbon ribbon) {
-    Coordinate inside = ribbon.outline().polygon().getInteriorPoint().getCoordinate();
-    return sheet.view().at(inside.x, inside.y);
+    Polygon strip = ribbon.outline().polygon();
+    Coordinate centre = strip.getCentroid().getCoordinate();
+    boolean inside = SimplePointInAreaLocator.locate(centre, strip) == Location.INTERIOR;
+    Coordinate at = inside ? centre : strip.getInteriorPoint().getCoordinate();
+    return sheet.view().at(at.x, at.y);
   }
 
   /** So many ribbons apart there is room for numbers. */
@@ -92,21 +100,32 @@ final class RibbonLayer {
       Coordinate first = bay.get(0);
       Coordinate last = bay.get(bay.size() - 1);
       double length = first.distance(last);
-      if (length > 40) {
-        double from = 14 / length;
-        double to = Math.min(0.9, (14 + ARROW) / length);
-        Coordinate tail = between(first, last, from);
-        Coordinate tip = between(first, last, to);
-        Symbols.travel(svg, tail, tip);
-        sheet.labels().block(tail, tip, 7);
+      if (length > 24) {
+        double shown = Math.min(1, ARROW / length);
+        LineSegment line = beside(new LineSegment(first, last));
+        Coordinate tip = line.pointAlong(shown);
+        Symbols.travel(svg, line.p0, tip);
+        sheet.labels().block(line.p0, tip, 7);
       }
     }
     return svg;
   }
 
-  private static Coordinate between(Coordinate from, Coordinate to, double share) {
-    return new Coordinate(
-        from.x + share * (to.x - from.x), from.y + share * (to.y - from.y));
+  /** Off the numbers, on the side on which it stays in a room. */
+  private LineSegment beside(LineSegment line) {
+    for (double off : new double[] {OFF_NUMBERS, -OFF_NUMBERS}) {
+      LineSegment moved = line.offset(off);
+      if (inRoom(moved.p0) && inRoom(moved.pointAlong(Math.min(1, ARROW / line.getLength())))) {
+        return moved;
+      }
+    }
+    return line;
+  }
+
+  private boolean inRoom(Coordinate at) {
+    Coordinate onPlan = sheet.view().onPlan(at.x, at.y);
+    return sheet.rooms().stream()
+        .anyMatch(room -> SimplePointInAreaLocator.locate(onPlan, room) == Location.INTERIOR);
   }
 
   /** First and last of all bays, before what matters less. */

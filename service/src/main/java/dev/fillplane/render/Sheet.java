@@ -17,7 +17,7 @@ record Sheet(
     List<Polygon> rooms) {
 
   /** How far the frame of the map stands off the rooms, px. */
-  static final double MARGIN = 46;
+  static final double MARGIN = 56;
 
   static Sheet of(PlanRequest request, Plan plan, View view) {
     return new Sheet(
@@ -26,7 +26,7 @@ record Sheet(
         view,
         new Labels(view.box(MARGIN)),
         new Heights(request.units()),
-        new DepthClasses(request.units(), plan.depth().maximum()),
+        new DepthClasses(request.units(), plan.depth().minimum(), plan.depth().maximum()),
         request.rooms().stream().map(room -> room.outline().polygon()).toList());
   }
 

@@ -48,7 +48,8 @@ final class SpotLayer {
   void label() {
     Highest high = sheet.plan().depth().highest();
     double depth = sheet.depth(high.x(), high.y(), high.elevation());
-    near("HIGH SPOT " + sheet.heights().full(depth), high.x(), high.y());
+    String over = depth < 0 ? " over target" : "";
+    near("HIGH SPOT " + sheet.heights().full(Math.abs(depth)) + over, high.x(), high.y());
     if (isPoured()) {
       Deepest low = sheet.plan().depth().deepest();
       near("LOW SPOT " + sheet.heights().full(low.depth()), low.x(), low.y());

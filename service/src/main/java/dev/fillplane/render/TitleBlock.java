@@ -39,7 +39,7 @@ final class TitleBlock {
     svg.leaf("rect", "x", left, "y", top, "width", 8, "height", 36, "fill", "#111");
     svg.text("text", Lettering.fit(name(plan), 24, width - 420), "x", left + 18, "y", top + 27,
         "font-size", 24, "font-weight", "bold");
-    svg.text("text", "Depth of pour in " + heights.unit() + ", seen from above", "x", left + width,
+    svg.text("text", "Depth of pour in " + heights.unitName() + ", seen from above", "x", left + width,
         "y", top + 14, "font-size", 13, "text-anchor", "end");
     svg.text("text", CAUTION, "x", left + width, "y", top + 33, "font-size", 11,
         "text-anchor", "end");
