@@ -7,8 +7,8 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.quadtree.Quadtree;
 
 /**
- * Finds room for the texts of a map: first come, first served. No text overlaps another, none leaves
- * the map; symbols are kept free too, except for texts that must be shown.
+ * Finds room for the texts of a map: first come, first served. No text overlaps another, none
+ * leaves the map; symbols are kept free too, except for texts that must be shown.
  */
 final class Labels {
 
@@ -114,12 +114,18 @@ final class Labels {
     Svg svg = new Svg();
     svg.open(
         "g",
-        "text-anchor", "middle",
-        "fill", "#111",
-        "stroke", "#fff",
-        "stroke-width", 3.5,
-        "stroke-linejoin", "round",
-        "paint-order", "stroke");
+        "text-anchor",
+        "middle",
+        "fill",
+        "#111",
+        "stroke",
+        "#fff",
+        "stroke-width",
+        3.5,
+        "stroke-linejoin",
+        "round",
+        "paint-order",
+        "stroke");
     placed.forEach(label -> label.write(svg));
     return svg.close("g");
   }

@@ -35,8 +35,7 @@ record Layout(View view, boolean legendBeside) {
     double scale =
         Math.min(
             LARGEST_SCALE,
-            Math.min(
-                (across - 2 * Sheet.MARGIN) / width, (down - 2 * Sheet.MARGIN) / height));
+            Math.min((across - 2 * Sheet.MARGIN) / width, (down - 2 * Sheet.MARGIN) / height));
     double left = EDGE + (across - width * scale) / 2;
     return new Layout(new View(extent, scale, left, TOP + Sheet.MARGIN), beside);
   }

@@ -71,10 +71,30 @@ final class RibbonLayer {
     }
     Svg svg = new Svg();
     if (!path.isEmpty()) {
-      svg.leaf("path", "fill", "none", "stroke", "#fff", "stroke-opacity", 0.5, "stroke-width", 1.8,
-          "d", path);
-      svg.leaf("path", "fill", "none", "stroke", "#111", "stroke-width", 0.8,
-          "stroke-dasharray", "5 4", "d", path);
+      svg.leaf(
+          "path",
+          "fill",
+          "none",
+          "stroke",
+          "#fff",
+          "stroke-opacity",
+          0.5,
+          "stroke-width",
+          1.8,
+          "d",
+          path);
+      svg.leaf(
+          "path",
+          "fill",
+          "none",
+          "stroke",
+          "#111",
+          "stroke-width",
+          0.8,
+          "stroke-dasharray",
+          "5 4",
+          "d",
+          path);
     }
     return svg;
   }

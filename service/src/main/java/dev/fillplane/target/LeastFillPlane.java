@@ -82,7 +82,8 @@ final class LeastFillPlane {
   }
 
   /**
-   * Names each ceiling that the plane of least excess passes most, with the tight spot nearest to it.
+   * Names each ceiling that the plane of least excess passes most, with the tight spot nearest to
+   * it.
    */
   private void noteFights(double[] best, Place place, Findings findings) {
     Plane plane = program.plane(best);

@@ -7,6 +7,7 @@ import dev.fillplane.plan.ElevationsRequest;
 import dev.fillplane.plan.Methods;
 import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.plan.Planner;
+import dev.fillplane.render.DepthMap;
 import dev.fillplane.supply.BagCountRequest;
 import dev.fillplane.supply.BagCounter;
 import java.util.List;
@@ -26,6 +27,12 @@ final class Calculations {
   private final List<Calculation<?>> all =
       List.of(
           plans,
+          new Calculation<>(
+              "/v1/depth-maps",
+              "PlanRequest",
+              PlanRequest.class,
+              SVG,
+              (request, caller) -> DepthMap.draw(request, Planner.plan(request, computed(caller)))),
           Calculation.json(
               "/v1/depth-fields",
               "PlanRequest",
