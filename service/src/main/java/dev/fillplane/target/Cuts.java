@@ -87,7 +87,8 @@ final class Cuts {
   }
 
   private static boolean holds(LinearConstraint cut, double[] point) {
-    double spare = cut.getCoefficients().dotProduct(new ArrayRealVector(point, false)) - cut.getValue();
+    double spare =
+        cut.getCoefficients().dotProduct(new ArrayRealVector(point, false)) - cut.getValue();
     return cut.getRelationship() == Relationship.GEQ ? spare >= -SLACK : spare <= SLACK;
   }
 

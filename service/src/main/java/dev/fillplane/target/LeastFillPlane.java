@@ -63,7 +63,7 @@ final class LeastFillPlane {
   private double[] settle(Unknown least) {
     double[] best = program.minimise(least);
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      boolean steep = program.cutSlope(best, TOLERANCE);
+      boolean steep = program.cutSlope(best, least, TOLERANCE);
       boolean thin = program.cutPoint(best, TOLERANCE);
       if (!steep && !thin) {
         return best;
@@ -82,7 +82,8 @@ final class LeastFillPlane {
   }
 
   /**
-   * Names each ceiling that the plane of least excess passes most, with the tight spot nearest to it.
+   * Names each ceiling that the plane of least excess passes most, with the tight spot nearest to
+   * it.
    */
   private void noteFights(double[] best, Place place, Findings findings) {
     Plane plane = program.plane(best);
