@@ -15,8 +15,10 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 /** The client against a stub on the loopback address. */
+@Timeout(30)
 class FillplaneClientTest {
   private static final String ALIVE = "{\"state\": \"up\"}";
 
@@ -143,7 +145,7 @@ class FillplaneClientTest {
   }
 
   private static String state(FillplaneClient client) {
-    return client.call(client.api(HealthApi::new)::getLiveness).getState().getValue();
+    return client.call(client.api(HealthApi::new)::getLiveness).getState();
   }
 
   private static ProblemException problem(int status, String contentType, String body) {

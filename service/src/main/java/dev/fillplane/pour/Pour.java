@@ -1,5 +1,6 @@
 package dev.fillplane.pour;
 
+import dev.fillplane.bay.Joint;
 import dev.fillplane.finding.Remark;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.Measured;

@@ -1,0 +1,2 @@
+/** The command line: serve, demo, plan. */
+package dev.fillplane.app;

@@ -1,0 +1,98 @@
+package dev.fillplane.bay;
+
+import dev.fillplane.depth.Depths;
+import dev.fillplane.depth.Fill;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * Cuts a bay into strips of equal width across the travel. The width is the one whose fullest strip
+ * takes one batch, found from the strips of the narrowest width. Strips that fall apart count as
+ * several ribbons; crumbs under 1 cm2 go to the strip that they touch.
+ */
+final class StripCutter {
+
+  private static final GeometryFactory GEOMETRY = new GeometryFactory();
+  private static final double CRUMB = 1e-4;
+
+  private record Cut(int rows, List<Piece> pieces) {
+
+    double fullest() {
+      double[] volumes = new double[rows];
+      double most = 0;
+      for (Piece piece : pieces) {
+        volumes[piece.row()] += piece.fill().volume();
+        most = Math.max(most, volumes[piece.row()]);
+      }
+      return most;
+    }
+  }
+
+  private final Geometry room;
+  private final TravelChoice choice;
+  private final Depths depths;
+  private final RibbonRule rule;
+
+  private StripCutter(Polygon room, TravelChoice choice, Depths depths, RibbonRule rule) {
+    this.room = choice.travel().toFrame().transform(room);
+    this.choice = choice;
+    this.depths = depths;
+    this.rule = rule;
+  }
+
+  /** The ribbons of a room in the order of the pour. */
+  static List<Strip> cut(Polygon room, TravelChoice choice, Depths depths, RibbonRule rule) {
+    Cut cut = new StripCutter(room, choice, depths, rule).cut();
+    return StripOrder.of(cut.pieces, choice, choice.extent().getWidth() / cut.rows).strips();
+  }
+
+  private Cut cut() {
+    double extent = choice.extent().getWidth();
+    Cut narrow = cut(rule.narrowStrips(extent));
+    int rows = rule.strips(extent, narrow.fullest() * narrow.rows / extent);
+    Cut cut = rows == narrow.rows ? narrow : cut(rows);
+    while (cut.pieces.size() > rule.most() && cut.rows > 1) {
+      cut = cut(Math.max(1, cut.rows * rule.most() / cut.pieces.size()));
+    }
+    return cut;
+  }
+
+  private Cut cut(int rows) {
+    return new Cut(rows, pieces(rows));
+  }
+
+  private List<Piece> pieces(int count) {
+    List<List<Polygon>> shapes = new ArrayList<>();
+    for (int row = 0; row < count; row++) {
+      shapes.add(new ArrayList<>(Overlay.common(room, band(row, count))));
+    }
+    Crumbs.sweep(shapes, CRUMB);
+    List<Piece> pieces = new ArrayList<>();
+    for (int row = 0; row < count; row++) {
+      for (Polygon shape : shapes.get(row)) {
+        pieces.add(new Piece(row, shape, fill(shape)));
+      }
+    }
+    return pieces;
+  }
+
+  private Geometry band(int row, int count) {
+    Envelope box = choice.extent();
+    double from = row == 0 ? box.getMinX() - 1 : line(row, count);
+    double to = row == count - 1 ? box.getMaxX() + 1 : line(row + 1, count);
+    return GEOMETRY.toGeometry(new Envelope(from, to, box.getMinY() - 1, box.getMaxY() + 1));
+  }
+
+  private double line(int row, int count) {
+    Envelope box = choice.extent();
+    return Overlay.LATTICE.makePrecise(box.getMinX() + row * box.getWidth() / count);
+  }
+
+  private Fill fill(Polygon shape) {
+    return depths.within((Polygon) choice.travel().toPlan().transform(shape));
+  }
+}

@@ -1,0 +1,76 @@
+package dev.fillplane.flatness;
+
+import dev.fillplane.room.Position;
+import java.util.Optional;
+import java.util.function.DoubleBinaryOperator;
+import org.locationtech.jts.geom.Polygon;
+
+/** Keeps the largest gap while rooms are walked over direction by direction. */
+final class GapSearch {
+
+  /** Smaller gaps are rounding of a plane floor. */
+  private static final double NOISE = 1e-9;
+
+  private final DoubleBinaryOperator elevation;
+  private final double length;
+  private final int steps;
+  private final HullGap window;
+  private double gap = NOISE;
+  private Optional<Gap> largest = Optional.empty();
+
+  GapSearch(DoubleBinaryOperator elevation, double length) {
+    this.elevation = elevation;
+    this.length = length;
+    this.steps = (int) Math.max(2, Math.round(length / Straightedge.STEP));
+    this.window = new HullGap(steps + 1);
+  }
+
+  Optional<Gap> largest() {
+    return largest;
+  }
+
+  /** Lays the edge on every line of {@code room} that runs along u of {@code frame}. */
+  void walk(Polygon room, Frame frame) {
+    ScanLines scan = ScanLines.of(room, frame);
+    for (double v : scan.lines(Straightedge.STEP)) {
+      double[] runs = scan.runs(v);
+      for (int run = 0; run < runs.length; run += 2) {
+        if (runs[run + 1] - runs[run] >= Straightedge.SHORTEST - 2 * ScanLines.CLEARANCE) {
+          slide(frame, v, places(runs[run], runs[run + 1]));
+        }
+      }
+    }
+  }
+
+  /**
+   * Samples of a run: steps of the edge in its middle, or the whole run where the edge is longer.
+   */
+  private double[] places(double from, double to) {
+    double step = length / steps;
+    if (to - from < length) {
+      step = (to - from) / Math.max(2, Math.round((to - from) / step));
+    }
+    return ScanLines.centred(from, to, step);
+  }
+
+  private void slide(Frame frame, double v, double[] places) {
+    double[] heights = new double[places.length];
+    for (int i = 0; i < heights.length; i++) {
+      heights[i] = elevation.applyAsDouble(frame.x(places[i], v), frame.y(places[i], v));
+    }
+    int span = Math.min(steps, heights.length - 1);
+    for (int first = 0; first + span < heights.length; first++) {
+      if (window.measure(heights, first, first + span) > gap) {
+        keep(window.result(), frame, v, places);
+      }
+    }
+  }
+
+  private void keep(ProfileGap found, Frame frame, double v, double[] places) {
+    Position at = frame.position(places[found.at()], v);
+    Position from = frame.position(places[found.from()], v);
+    Position to = frame.position(places[found.to()], v);
+    gap = found.gap();
+    largest = Optional.of(new Gap(gap, at, from, to));
+  }
+}

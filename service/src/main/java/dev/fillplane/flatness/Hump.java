@@ -1,0 +1,18 @@
+package dev.fillplane.flatness;
+
+import dev.fillplane.quantity.Dimension;
+import dev.fillplane.quantity.Measured;
+
+/**
+ * A connected part of a room that stands too high.
+ *
+ * @param x of its top
+ * @param y of its top
+ * @param area to grind
+ * @param height to grind off at the top
+ */
+public record Hump(
+    @Measured(Dimension.PLAN) double x,
+    @Measured(Dimension.PLAN) double y,
+    @Measured(Dimension.AREA) double area,
+    @Measured(Dimension.HEIGHT) double height) {}

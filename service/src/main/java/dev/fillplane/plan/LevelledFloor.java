@@ -1,0 +1,201 @@
+package dev.fillplane.plan;
+
+import dev.fillplane.depth.ContourLevels;
+import dev.fillplane.depth.Contours;
+import dev.fillplane.depth.DepthField;
+import dev.fillplane.depth.DepthSummary;
+import dev.fillplane.depth.Probe;
+import dev.fillplane.depth.Probes;
+import dev.fillplane.depth.VolumeDraws;
+import dev.fillplane.finding.Findings;
+import dev.fillplane.finding.Place;
+import dev.fillplane.material.DataSheet;
+import dev.fillplane.room.Room;
+import dev.fillplane.supply.Minimums;
+import dev.fillplane.surface.CellSize;
+import dev.fillplane.surface.FloorPoints;
+import dev.fillplane.surface.FloorSample;
+import dev.fillplane.surface.KrigedSurface;
+import dev.fillplane.surface.Realisations;
+import dev.fillplane.surface.SpotsCheck;
+import dev.fillplane.surface.SurfaceSummary;
+import dev.fillplane.survey.Elevations;
+import dev.fillplane.survey.SurveyAdjustment;
+import dev.fillplane.target.FoundTarget;
+import dev.fillplane.target.HighPoints;
+import dev.fillplane.target.TargetFinder;
+import dev.fillplane.target.TargetShape;
+import dev.fillplane.target.TargetSummary;
+import dev.fillplane.target.TargetWish;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.locationtech.jts.geom.Polygon;
+
+/** The first half of a plan: from readings to depths, with what the second half needs of it. */
+final class LevelledFloor {
+
+  /** Realisations behind the odds. */
+  static final int REALISATIONS = 200;
+
+  /** Places at which the mean deviation is taken, about. */
+  private static final int DEVIATIONS = 200;
+
+  private final PlanRequest request;
+  private final DataSheet sheet;
+  private final Findings findings;
+  private final RoomReadings readings;
+  private final Elevations elevations;
+  private final KrigedSurface surface;
+  private final FloorSample sample;
+  private final Realisations realisations;
+  private final double minimumDepth;
+  private final HighPoints highs;
+  private final FoundTarget target;
+  private final DepthField field;
+  private final VolumeDraws draws;
+
+  /**
+   * Levels the floor of a request whose quantities and rooms are checked.
+   *
+   * @throws dev.fillplane.finding.FindingsException if the findings have errors, from here or from
+   *     before
+   */
+  LevelledFloor(PlanRequest request, DataSheet sheet, Findings findings) {
+    this.request = request;
+    this.sheet = sheet;
+    this.findings = findings;
+    Place survey = Place.root().at("survey");
+    Elevations adjusted = SurveyAdjustment.adjust(request.survey(), survey, findings);
+    readings = RoomReadings.of(request, adjusted, findings);
+    findings.throwIfErrors();
+    SpotsCheck.check(readings.spots(), survey, findings);
+    double cell =
+        CellSize.choose(request.rooms(), request.grid().cell(), Place.root().at("grid"), findings);
+    findings.throwIfErrors();
+    surface = KrigedSurface.fit(readings.spots(), request.surface());
+    elevations = readings.withSuspects(adjusted, surface.leaveOneOut());
+    sample = FloorSample.of(request.rooms(), surface, cell);
+    realisations = Realisations.draw(surface, polygons(), REALISATIONS, request.seed());
+    minimumDepth = request.target().minimumDepth().orElse(Minimums.depth(request.rooms(), sheet));
+    highs = HighPoints.of(sample, readings.spots(), readings.names());
+    target = find(request.target(), findings);
+    findings.throwIfErrors();
+    field = DepthField.of(sample, target.plane());
+    draws = field.volumes(realisations);
+    readings.warnOfBoundSuspects(target, elevations, findings);
+  }
+
+  private FoundTarget find(TargetWish wish, Findings into) {
+    return TargetFinder.find(
+        wish, minimumDepth, highs, request.coveringThickness(), Place.root().at("target"), into);
+  }
+
+  /** The same floor under another target; what is odd about that one is not told. */
+  DepthField under(TargetWish wish) {
+    return DepthField.of(sample, find(wish, new Findings()).plane());
+  }
+
+  DepthFieldAnswer answer() {
+    return new DepthFieldAnswer(
+        request.reference(),
+        elevations(),
+        surfaceSummary(),
+        targetSummary(),
+        depthSummary(),
+        findings.warnings());
+  }
+
+  Elevations elevations() {
+    return Surveys.brief(elevations);
+  }
+
+  SurfaceSummary surfaceSummary() {
+    return surface.summary();
+  }
+
+  TargetSummary targetSummary() {
+    return new TargetSummary(
+        target.shape(),
+        target.plane().elevation(),
+        target.plane().slopeX(),
+        target.plane().slopeY(),
+        target.boundBy(),
+        draws.bareOdds());
+  }
+
+  DepthSummary depthSummary() {
+    List<Probe> probes =
+        Probes.of(
+            request.probes(),
+            surface,
+            target.plane(),
+            request.rooms(),
+            Place.root().at("probes"),
+            findings);
+    double[] levels = ContourLevels.choose(request.units(), field.maximum());
+    return new DepthSummary(
+        field.area(),
+        field.pouredArea(),
+        field.mean(),
+        field.maximum(),
+        field.minimum(),
+        field.volume(),
+        draws.odds(),
+        field.grindVolume(),
+        field.grindArea(),
+        field.deepest(),
+        field.highest(),
+        probes,
+        field.grid(),
+        new Contours(field.contours(levels)));
+  }
+
+  /** Mean standard deviation of the floor, over places spread evenly through the rooms. */
+  double meanDeviation() {
+    FloorPoints points = sample.points();
+    int step = Math.max(1, points.count() / DEVIATIONS);
+    double sum = 0;
+    int count = 0;
+    for (int i = 0; i < points.count(); i += step) {
+      sum += surface.deviation(points.x()[i], points.y()[i]);
+      count++;
+    }
+    return count > 0 ? sum / count : 0;
+  }
+
+  DataSheet sheet() {
+    return sheet;
+  }
+
+  FloorSample sample() {
+    return sample;
+  }
+
+  DepthField field() {
+    return field;
+  }
+
+  VolumeDraws draws() {
+    return draws;
+  }
+
+  VolumeDraws draws(DepthField other) {
+    return other.volumes(realisations);
+  }
+
+  List<Polygon> polygons() {
+    return request.rooms().stream().map(Room::outline).map(o -> o.polygon()).toList();
+  }
+
+  /** Nothing but a minimum depth is wished of the plane of an option. */
+  TargetWish plainly(TargetShape shape) {
+    return new TargetWish(
+        shape,
+        OptionalDouble.empty(),
+        null,
+        null,
+        OptionalDouble.empty(),
+        request.target().maximumSlope(),
+        null);
+  }
+}

@@ -1,0 +1,12 @@
+package dev.fillplane.plan;
+
+/**
+ * A method behind a number.
+ *
+ * @param id stable name, as in the provenance of a plan
+ * @param name what it finds
+ * @param formula in plain signs
+ * @param source where it comes from, and how sure that is
+ * @param validity where it holds
+ */
+public record Method(String id, String name, String formula, String source, String validity) {}

@@ -1,0 +1,214 @@
+package dev.fillplane.plan;
+
+import dev.fillplane.bay.BayPlan;
+import dev.fillplane.bay.RibbonRule;
+import dev.fillplane.depth.DepthSummary;
+import dev.fillplane.depth.VolumeDraws;
+import dev.fillplane.finding.Findings;
+import dev.fillplane.finding.FindingsException;
+import dev.fillplane.finding.Place;
+import dev.fillplane.flatness.Covering;
+import dev.fillplane.flatness.FlatnessCheck;
+import dev.fillplane.flatness.FlatnessLimit;
+import dev.fillplane.flatness.FlatnessSummary;
+import dev.fillplane.heat.Conditions;
+import dev.fillplane.heat.Drying;
+import dev.fillplane.heat.DryingPlan;
+import dev.fillplane.heat.Mix;
+import dev.fillplane.heat.MixPlan;
+import dev.fillplane.heat.WorkingTime;
+import dev.fillplane.material.Catalogue;
+import dev.fillplane.material.DataSheet;
+import dev.fillplane.pour.CoolerWater;
+import dev.fillplane.pour.Pour;
+import dev.fillplane.pour.PourPlanner;
+import dev.fillplane.room.RoomCheck;
+import dev.fillplane.room.Substrate;
+import dev.fillplane.safety.Note;
+import dev.fillplane.safety.SafetyInput;
+import dev.fillplane.safety.SafetyNotes;
+import dev.fillplane.screed.Pin;
+import dev.fillplane.screed.Pins;
+import dev.fillplane.screed.Rail;
+import dev.fillplane.screed.Rails;
+import dev.fillplane.supply.BagOdds;
+import dev.fillplane.supply.Bags;
+import dev.fillplane.supply.Quantities;
+import dev.fillplane.supply.Supplies;
+import dev.fillplane.survey.Elevations;
+import dev.fillplane.survey.SurveyAdjustment;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Composes the answer for one unit. Stateless; the same request gives the same answer to the bit.
+ *
+ * <p>What cannot be answered ends with a {@link FindingsException} that carries every error of its
+ * stage; what is odd, and what this version keeps simple, stands under the warnings of the answer.
+ */
+public final class Planner {
+
+  private static final Place ROOT = Place.root();
+
+  private final PlanRequest request;
+  private final Findings findings = new Findings();
+  private final Conditions conditions;
+
+  private Planner(PlanRequest request) {
+    this.request = request;
+    this.conditions = request.conditions().orElseGet(Conditions::unknown);
+  }
+
+  /** The whole plan. */
+  public static Plan plan(PlanRequest request, Computed computed) {
+    return new Planner(request).plan(computed);
+  }
+
+  /** The floor, the target and the depths. */
+  public static DepthFieldAnswer depthField(PlanRequest request) {
+    return new Planner(request).floor().answer();
+  }
+
+  /** A survey alone. */
+  public static ElevationsAnswer elevations(ElevationsRequest request) {
+    Findings findings = new Findings();
+    Elevations elevations = SurveyAdjustment.adjust(request.survey(), ROOT.at("survey"), findings);
+    findings.throwIfErrors();
+    return new ElevationsAnswer(Surveys.brief(elevations), findings.warnings());
+  }
+
+  /** What is wrong and odd about a request; found by planning it. */
+  public static PlanValidation validate(PlanRequest request) {
+    Planner planner = new Planner(request);
+    try {
+      Plan plan = planner.plan(new Computed("", "", List.of()));
+      return new PlanValidation(true, List.of(), plan.warnings());
+    } catch (FindingsException e) {
+      return new PlanValidation(false, e.errors(), planner.findings.warnings());
+    }
+  }
+
+  private LevelledFloor floor() {
+    Terms.check(request, findings);
+    RoomCheck.check(request.rooms(), ROOT.at("rooms"), findings);
+    DataSheet sheet = Catalogue.resolve(request.material(), ROOT.at("material"), findings);
+    return new LevelledFloor(request, sheet, findings);
+  }
+
+  private Plan plan(Computed computed) {
+    LevelledFloor floor = floor();
+    DataSheet sheet = floor.sheet();
+    DepthSummary depth = floor.depthSummary();
+    Bags bags = bags(floor.draws(), sheet);
+    Quantities quantities =
+        Supplies.of(
+            request.rooms(), floor.field(), depth, bags, sheet, ROOT.at("material"), findings);
+    warnOfTheUnknown();
+    Mix mix =
+        MixPlan.of(
+            sheet,
+            conditions,
+            depth.mean(),
+            request.crew().bagsPerBatch(),
+            ROOT.at("conditions"),
+            findings);
+    BayPlan bays = bays(floor, sheet);
+    Pour pour =
+        PourPlanner.plan(
+            bays, sheet, request.crew(), mix.healingTime(), cooler(mix, sheet, depth.mean()));
+    List<Pin> pins = Pins.of(bays, floor.field());
+    List<Rail> rails = Rails.of(bays, floor.field(), request.equipment().screedLength());
+    FlatnessSummary flatness = flatness(floor, !pins.isEmpty() || !rails.isEmpty());
+    findings.throwIfErrors();
+    return new Plan(
+        request.reference(),
+        floor.elevations(),
+        floor.surfaceSummary(),
+        floor.targetSummary(),
+        depth,
+        quantities,
+        mix,
+        pour,
+        Options.of(request, floor, flatness, bags, pour),
+        pins,
+        rails,
+        flatness,
+        drying(sheet, depth),
+        safety(depth, sheet, bags, pour, rails),
+        findings.warnings(),
+        computed);
+  }
+
+  private Bags bags(VolumeDraws draws, DataSheet sheet) {
+    return BagOdds.of(
+        draws.volumes(), draws.wetAreas(), sheet, request.confidence(), request.seed());
+  }
+
+  private BayPlan bays(LevelledFloor floor, DataSheet sheet) {
+    RibbonRule rule = RibbonRule.byHand(request.crew().bagsPerBatch() * sheet.yieldPerBag());
+    BayPlan bays = BayPlan.of(request.rooms(), floor.field(), rule);
+    bays.warn(request.rooms(), ROOT.at("rooms"), findings);
+    return bays;
+  }
+
+  /** The healing time with the water that would bring the mix to the sheet's temperature. */
+  private Optional<CoolerWater> cooler(Mix mix, DataSheet sheet, double depth) {
+    if (mix.needed().waterTemperature().isEmpty()
+        || mix.needed().waterTemperature().getAsDouble() >= conditions.water()) {
+      return Optional.empty();
+    }
+    double healing =
+        WorkingTime.of(sheet)
+            .healingTime(sheet.workingTimeAt(), conditions.floor(), Math.max(0, depth));
+    return Optional.of(new CoolerWater(mix.needed().waterTemperature().getAsDouble(), healing));
+  }
+
+  private FlatnessSummary flatness(LevelledFloor floor, boolean guided) {
+    FlatnessLimit limit = request.covering().map(Covering::limit).orElseGet(FlatnessLimit::usual);
+    return FlatnessCheck.of(
+        floor.polygons(), floor.sample()::elevation, floor.meanDeviation(), limit, guided);
+  }
+
+  private Drying drying(DataSheet sheet, DepthSummary depth) {
+    boolean wood =
+        request.rooms().stream()
+            .allMatch(room -> room.substrate().equals(Optional.of(Substrate.WOOD)));
+    return DryingPlan.of(sheet, conditions, depth.area(), wood);
+  }
+
+  private List<Note> safety(
+      DepthSummary depth, DataSheet sheet, Bags bags, Pour pour, List<Rail> rails) {
+    return SafetyNotes.of(
+        SafetyInput.of(
+            request.rooms(),
+            depth,
+            sheet,
+            conditions,
+            bags.order(),
+            pour.minutes(),
+            request.crew(),
+            rails.size()));
+  }
+
+  /** What is assumed since nobody told it, and what this version keeps simple. */
+  private void warnOfTheUnknown() {
+    if (request.conditions().isEmpty()) {
+      findings.warning("conditions-assumed", ROOT);
+    }
+    if (request.covering().isEmpty()) {
+      findings.warning("covering-unknown", ROOT);
+    }
+    for (int i = 0; i < request.rooms().size(); i++) {
+      Place room = ROOT.at("rooms").at(i);
+      if (request.rooms().get(i).substrate().isEmpty()) {
+        findings.warning("substrate-unknown", room, "room", request.rooms().get(i).id());
+      }
+      if (request.rooms().get(i).built().isEmpty()) {
+        findings.warning("age-unknown", room, "room", request.rooms().get(i).id());
+      }
+    }
+    findings.warning("slab-moisture-unknown", ROOT);
+    findings.warning("pour-at-steady-rate", ROOT.at("crew"));
+    findings.warning("options-in-short", ROOT);
+  }
+}

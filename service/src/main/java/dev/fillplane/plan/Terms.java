@@ -1,0 +1,158 @@
+package dev.fillplane.plan;
+
+import dev.fillplane.finding.Findings;
+import dev.fillplane.finding.Place;
+import dev.fillplane.heat.Conditions;
+import dev.fillplane.quantity.Amount;
+import dev.fillplane.quantity.Dimension;
+import dev.fillplane.survey.Survey;
+import dev.fillplane.target.TargetWish;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/**
+ * The single quantities of a plan request: what holds where they are not told, and their ranges.
+ */
+public final class Terms {
+
+  private static final OptionalDouble NONE = OptionalDouble.empty();
+
+  private static final List<Term> ALL =
+      List.of(
+          new Term(
+              "error of a reading",
+              "survey/readingError",
+              Dimension.HEIGHT,
+              OptionalDouble.of(Survey.DEFAULT_READING_ERROR),
+              0.00001,
+              0.05,
+              request -> OptionalDouble.of(request.survey().readingError())),
+          new Term(
+              "limit of the misclosure",
+              "survey/misclosureLimit",
+              Dimension.HEIGHT,
+              NONE,
+              0,
+              1,
+              request -> request.survey().misclosureLimit()),
+          new Term(
+              "length of the levelling loop",
+              "survey/loopLength",
+              Dimension.PLAN,
+              NONE,
+              0,
+              100_000,
+              request -> request.survey().loopLength()),
+          new Term(
+              "least depth",
+              "target/minimumDepth",
+              Dimension.HEIGHT,
+              NONE,
+              0,
+              0.5,
+              request -> request.target().minimumDepth()),
+          new Term(
+              "steepest slope of a plane that is found",
+              "target/maximumSlope",
+              Dimension.SLOPE,
+              OptionalDouble.of(TargetWish.DEFAULT_MAXIMUM_SLOPE),
+              0,
+              0.005,
+              request -> OptionalDouble.of(request.target().maximumSlope())),
+          new Term(
+              "elevation of the target",
+              "target/elevation",
+              Dimension.HEIGHT,
+              NONE,
+              -10_000,
+              10_000,
+              request -> request.target().elevation()),
+          condition("air", Dimension.TEMPERATURE, OptionalDouble.of(20), -30, 60, Conditions::air),
+          condition("floor", Dimension.TEMPERATURE, NONE, -30, 80, Conditions::floor),
+          condition("powder", Dimension.TEMPERATURE, NONE, -30, 80, Conditions::powder),
+          condition(
+              "water", Dimension.TEMPERATURE, OptionalDouble.of(15), 0.0, 95, Conditions::water),
+          condition(
+              "airspeed", Dimension.AIRSPEED, OptionalDouble.of(0), 0, 30, Conditions::airspeed),
+          new Term(
+              "length of the screed",
+              "equipment/screedLength",
+              Dimension.PLAN,
+              OptionalDouble.of(3),
+              0.5,
+              12,
+              request -> OptionalDouble.of(request.equipment().screedLength())),
+          new Term(
+              "thickness of the covering",
+              "coveringThickness",
+              Dimension.HEIGHT,
+              NONE,
+              0,
+              0.3,
+              PlanRequest::coveringThickness),
+          new Term(
+              "side of a cell",
+              "grid/cell",
+              Dimension.PLAN,
+              NONE,
+              0.01,
+              10,
+              request -> request.grid().cell()));
+
+  private Terms() {}
+
+  /** All of them, in the order of the request. */
+  public static List<Term> all() {
+    return ALL;
+  }
+
+  static void check(PlanRequest request, Findings findings) {
+    for (Term term : ALL) {
+      OptionalDouble told = term.told().apply(request);
+      if (told.isPresent()
+          && (told.getAsDouble() < term.from() || told.getAsDouble() > term.to())) {
+        findings.error(
+            "out-of-range",
+            place(term.path()),
+            "name",
+            term.name(),
+            "told",
+            Amount.of(told.getAsDouble(), term.dimension()),
+            "from",
+            Amount.of(term.from(), term.dimension()),
+            "to",
+            Amount.of(term.to(), term.dimension()));
+      }
+    }
+  }
+
+  private static Place place(String path) {
+    Place place = Place.root();
+    for (String name : path.split("/", -1)) {
+      place = place.at(name);
+    }
+    return place;
+  }
+
+  private static Term condition(
+      String name,
+      Dimension dimension,
+      OptionalDouble usual,
+      double from,
+      double to,
+      Function<Conditions, Double> told) {
+    return new Term(
+        name.equals("airspeed") ? "draught over the floor" : "temperature of the " + name,
+        "conditions/" + name,
+        dimension,
+        usual,
+        from,
+        to,
+        request ->
+            request
+                .conditions()
+                .map(conditions -> OptionalDouble.of(told.apply(conditions)))
+                .orElse(OptionalDouble.empty()));
+  }
+}

@@ -1,0 +1,127 @@
+package dev.fillplane.supply;
+
+import dev.fillplane.material.DataSheet;
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import org.apache.commons.math3.stat.descriptive.rank.Percentile;
+
+/**
+ * How many bags a pour takes, with odds: the survey's realisations of the volume, widened by what
+ * the survey cannot know.
+ *
+ * <p>Each realisation is placed several times with errors of its own: height of placing over the
+ * wet area, and yield, which is common to all bags of a lot. Draws come in antithetic pairs and in
+ * a fixed order from the seed. Residue of the barrels and site waste are allowances on top. The
+ * constants are common practice, no source.
+ */
+public final class BagOdds {
+
+  /** Mean height by which a pour is placed too high. */
+  public static final double PLACING_BIAS = 0.0005;
+
+  /** Standard deviation of the height at which a whole pour is placed. */
+  public static final double PLACING_ERROR = 0.0005;
+
+  /** Depth that the texture of the base swallows (ground or blasted concrete). */
+  public static final double TEXTURE_DEPTH = 0.0004;
+
+  /** Standard deviation of the yield of a lot, as a share. */
+  public static final double YIELD_ERROR = 0.03;
+
+  /** Share of a mix that stays in the barrel. */
+  public static final double BARREL_RESIDUE = 0.015;
+
+  /** Spilt, left over or set too early, as a share of what is poured. */
+  public static final double SITE_WASTE = 0.03;
+
+  /** Least order as a multiple of the likely bags. */
+  public static final double LEAST_RESERVE = 1.05;
+
+  /** Placings drawn in all, at least; enough for a steady tenth percentile. */
+  private static final int DRAWS = 4096;
+
+  /** A lot never yields less than this share of the sheet, however odd the draw. */
+  private static final double LEAST_YIELD = 0.8;
+
+  /** Keeps the last digits of a sum from costing a bag. */
+  private static final double ROUNDING = 1e-9;
+
+  private final DataSheet sheet;
+  private final SplittableRandom random;
+
+  private BagOdds(DataSheet sheet, long seed) {
+    this.sheet = sheet;
+    this.random = new SplittableRandom(seed);
+  }
+
+  /**
+   * Counts bags.
+   *
+   * @param volumes volume of the pour in each realisation, not negative; at least one
+   * @param wetAreas the area that is poured in each
+   * @param confidence chance that the order suffices, between 0 and 1
+   * @throws IllegalArgumentException if the arrays are empty or differ in length, or the confidence
+   *     is not between 0 and 1
+   */
+  public static Bags of(
+      double[] volumes, double[] wetAreas, DataSheet sheet, double confidence, long seed) {
+    if (volumes.length == 0 || volumes.length != wetAreas.length) {
+      throw new IllegalArgumentException(
+          volumes.length + " volumes and " + wetAreas.length + " areas");
+    }
+    if (!(confidence > 0 && confidence < 1)) {
+      throw new IllegalArgumentException("no confidence: " + confidence);
+    }
+    return bags(new BagOdds(sheet, seed).needs(volumes, wetAreas), confidence);
+  }
+
+  /** The likely bags for a part of the pour, rounded up; 0 where nothing is poured. */
+  public static int likely(double volume, double wetArea, DataSheet sheet) {
+    return whole(need(volume, wetArea, 0, 0, sheet));
+  }
+
+  private double[] needs(double[] volumes, double[] wetAreas) {
+    int pairs = (DRAWS / 2 + volumes.length - 1) / volumes.length;
+    double[] needs = new double[2 * pairs * volumes.length];
+    int next = 0;
+    for (int i = 0; i < volumes.length; i++) {
+      for (int pair = 0; pair < pairs; pair++) {
+        double placing = random.nextGaussian();
+        double lot = random.nextGaussian();
+        needs[next++] = need(volumes[i], wetAreas[i], placing, lot, sheet);
+        needs[next++] = need(volumes[i], wetAreas[i], -placing, -lot, sheet);
+      }
+    }
+    return needs;
+  }
+
+  /** Bags, not rounded, with standard normal errors of placing and of the lot. */
+  private static double need(
+      double volume, double wetArea, double placing, double lot, DataSheet sheet) {
+    if (!(volume > 0)) {
+      return 0;
+    }
+    double higher = PLACING_BIAS + TEXTURE_DEPTH + PLACING_ERROR * placing;
+    double placed = Math.max(0, volume + wetArea * higher);
+    double bag = sheet.yieldPerBag() * Math.max(LEAST_YIELD, 1 - YIELD_ERROR * lot);
+    return placed * (1 + SITE_WASTE) / (bag * (1 - BARREL_RESIDUE));
+  }
+
+  private static Bags bags(double[] needs, double confidence) {
+    Arrays.sort(needs);
+    Percentile percentile = new Percentile().withEstimationType(Percentile.EstimationType.R_7);
+    percentile.setData(needs);
+    int likely = whole(percentile.evaluate(50));
+    int order = whole(percentile.evaluate(100 * confidence));
+    return new Bags(
+        likely,
+        whole(percentile.evaluate(10)),
+        likely,
+        whole(percentile.evaluate(90)),
+        Math.max(order, whole(LEAST_RESERVE * likely)));
+  }
+
+  private static int whole(double bags) {
+    return (int) Math.ceil(bags - ROUNDING);
+  }
+}

@@ -1,0 +1,150 @@
+package dev.fillplane.surface;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * The floor between measured spots by kriging: a drift (constant or plane) by generalised least
+ * squares and the deviation from it, as alike at two places as a covariance says.
+ *
+ * <p>The error of a measurement (the nugget) is not part of the floor: the surface passes near the
+ * spots, not through them, and {@link #deviation} is that of the floor. The error of a spot is its
+ * variance, at least {@link #LEAST_VARIANCE}. Unless a variogram is given, a Matern 3/2 covariance
+ * is fitted by restricted likelihood; fewer than 8 different places get a sill of (3 mm)^2 and a
+ * range of 3 m instead, our choice; three places give their plane, with the deviation that this
+ * covariance leaves between them. A given variogram is used untouched, its nugget for every spot;
+ * only where rounding would make its matrix singular is the nugget raised, by 1e-10 of the sill or
+ * the least power of ten times that which helps.
+ *
+ * <p>Exact for that model up to rounding and the table of correlations (relative 5e-11). The
+ * uncertainty of the fitted covariance is not in the deviation. Time grows with the cube of the
+ * number of spots; meant for up to about 2,000. Neither the order of the spots nor where and how
+ * the plan lies in its coordinates matters. Immutable and safe to share.
+ *
+ * @see CovarianceFit
+ */
+public final class KrigedSurface implements Surface {
+
+  /** Least variance of a measurement in m2: (0.1 mm)^2. */
+  public static final double LEAST_VARIANCE = 1e-8;
+
+  private final LocalSpots spots;
+  private final Drift drift;
+  private final Optional<Variogram> variogram;
+  private final KrigingSystem system;
+  private final Kriging kriging;
+  private final double range;
+  private final int places;
+
+  private KrigedSurface(
+      LocalSpots spots, Drift drift, Variogram used, boolean shown, Spacing spacing) {
+    this.spots = spots;
+    this.drift = drift;
+    this.variogram = shown ? Optional.of(used) : Optional.empty();
+    this.system = new KrigingSystem(spots, DriftTerms.of(drift, spacing.extent()), used);
+    this.kriging = new Kriging(system);
+    this.range = used.range();
+    this.places = spacing.places();
+  }
+
+  /**
+   * The floor through {@code spots}.
+   *
+   * @throws IllegalArgumentException if {@link SpotsCheck#unfit} says so
+   */
+  public static KrigedSurface fit(Spots spots, SurfaceWish wish) {
+    SpotsCheck.unfit(spots)
+        .ifPresent(
+            code -> {
+              throw new IllegalArgumentException(code);
+            });
+    LocalSpots local = LocalSpots.of(spots);
+    Spacing spacing = Spacing.of(local.x(), local.y());
+    return wish.variogram()
+        .map(given -> given(local, spacing, wish.drift(), given))
+        .orElseGet(() -> fitted(local.varianceAtLeast(LEAST_VARIANCE), spacing, wish.drift()));
+  }
+
+  private static KrigedSurface given(
+      LocalSpots spots, Spacing spacing, Drift drift, Variogram variogram) {
+    return new KrigedSurface(spots.variance(variogram.nugget()), drift, variogram, true, spacing);
+  }
+
+  private static KrigedSurface fitted(LocalSpots spots, Spacing spacing, Drift wished) {
+    boolean onlyPlane = spacing.places() <= 3;
+    Drift drift = onlyPlane ? Drift.LINEAR : wished;
+    Variogram variogram = CovarianceFit.of(spots, spacing, DriftTerms.of(drift, spacing.extent()));
+    return new KrigedSurface(spots, drift, variogram, !onlyPlane, spacing);
+  }
+
+  @Override
+  public double elevation(double x, double y) {
+    return elevations(new double[] {x}, new double[] {y})[0];
+  }
+
+  @Override
+  public double deviation(double x, double y) {
+    return deviations(new double[] {x}, new double[] {y})[0];
+  }
+
+  /** {@link #elevation} at many positions, with the same results to the bit. */
+  public double[] elevations(double[] x, double[] y) {
+    double[] out = new double[x.length];
+    for (int from = 0; from < x.length; from += Cholesky.BLOCK) {
+      int to = Math.min(x.length, from + Cholesky.BLOCK);
+      double[] means = kriging.means(localX(x, from, to), localY(y, from, to));
+      for (int i = from; i < to; i++) {
+        out[i] = spots.datum() + means[i - from];
+      }
+    }
+    return out;
+  }
+
+  /** {@link #deviation} at many positions, with the same results to the bit. */
+  public double[] deviations(double[] x, double[] y) {
+    double[] out = new double[x.length];
+    for (int from = 0; from < x.length; from += Cholesky.BLOCK) {
+      int to = Math.min(x.length, from + Cholesky.BLOCK);
+      double[] variances = kriging.variances(localX(x, from, to), localY(y, from, to));
+      for (int i = from; i < to; i++) {
+        out[i] = Math.sqrt(variances[i - from]);
+      }
+    }
+    return out;
+  }
+
+  /**
+   * Covariance matrix of the floor at many positions, in m2; its part below the diagonal is unset.
+   */
+  double[][] covariances(double[] x, double[] y) {
+    return kriging.covariances(localX(x, 0, x.length), localY(y, 0, y.length));
+  }
+
+  /** The range of the covariance in use. */
+  double range() {
+    return range;
+  }
+
+  /** How many different places were measured. */
+  int places() {
+    return places;
+  }
+
+  /** What was used; the cross-validation is worked out at each call. */
+  public SurfaceSummary summary() {
+    return new SurfaceSummary(Method.KRIGING, drift, variogram, leaveOneOut().crossValidation());
+  }
+
+  /** Each spot against the others; worked out at each call. */
+  public LeaveOneOut leaveOneOut() {
+    return system.leaveOneOut();
+  }
+
+  private double[] localX(double[] x, int from, int to) {
+    return Arrays.stream(x, from, to).map(value -> value - spots.originX()).toArray();
+  }
+
+  private double[] localY(double[] y, int from, int to) {
+    return Arrays.stream(y, from, to).map(value -> value - spots.originY()).toArray();
+  }
+}

@@ -1,0 +1,115 @@
+package dev.fillplane.surface;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * Floors that all agree with the readings as well as their error allows: what a floor may be above
+ * or below its {@link KrigedSurface}, drawn at random (conditional Gaussian simulation by the
+ * Cholesky factor of the covariance that the readings leave, drift included).
+ *
+ * <p>A residual holds for a whole cell of a lattice over the rooms. Cells are no wider than a third
+ * of the range and than half the usual distance of two readings (root of area over number), as long
+ * as {@link #MOST_CELLS} suffice. Where they do not, cells are wider; each still carries the full
+ * spread of its middle, so that the spread of a volume comes out too large rather than too small.
+ *
+ * <p>Realisations come in pairs, each second one the negative of the one before it. The same
+ * surface, rooms and seed give the same realisations; more of them begin with the same ones.
+ * Immutable and safe to share.
+ */
+public final class Realisations implements FloorResiduals {
+
+  /** Cells of the lattice at most, but for rooms that need one each. */
+  public static final int MOST_CELLS = 500;
+
+  /**
+   * Added to the covariance, in parts of the largest variance, where rounding makes it singular.
+   */
+  private static final double JITTER = 1e-9;
+
+  private final RoomLattice lattice;
+  private final int count;
+  private final double[][] drawn;
+
+  private Realisations(RoomLattice lattice, int count, double[][] drawn) {
+    this.lattice = lattice;
+    this.count = count;
+    this.drawn = drawn;
+  }
+
+  /**
+   * Draws {@code count} realisations over {@code rooms}.
+   *
+   * @throws IllegalArgumentException if there is no room or nothing to draw
+   */
+  public static Realisations draw(
+      KrigedSurface surface, List<Polygon> rooms, int count, long seed) {
+    if (rooms.isEmpty() || count < 1) {
+      throw new IllegalArgumentException("nothing to draw");
+    }
+    RoomLattice lattice = RoomLattice.over(rooms, pitch(surface, rooms), MOST_CELLS);
+    double[][] drawn = normals(lattice.count(), (count + 1) / 2, seed);
+    factor(surface, lattice).multiply(drawn);
+    return new Realisations(lattice, count, drawn);
+  }
+
+  private static double pitch(KrigedSurface surface, List<Polygon> rooms) {
+    double area = rooms.stream().mapToDouble(Polygon::getArea).sum();
+    return Math.min(surface.range() / 3, Math.sqrt(area / surface.places()) / 2);
+  }
+
+  private static Cholesky factor(KrigedSurface surface, RoomLattice lattice) {
+    double[] x = IntStream.range(0, lattice.count()).mapToDouble(lattice::centreX).toArray();
+    double[] y = IntStream.range(0, lattice.count()).mapToDouble(lattice::centreY).toArray();
+    double[][] covariance = surface.covariances(x, y);
+    double largest = 0;
+    for (int i = 0; i < covariance.length; i++) {
+      largest = Math.max(largest, covariance[i][i]);
+    }
+    return Factorization.jittered(covariance, Math.max(JITTER * largest, Double.MIN_NORMAL));
+  }
+
+  /** Standard normal numbers, a row for each cell and a column for each pair. */
+  private static double[][] normals(int cells, int pairs, long seed) {
+    SplittableRandom seeds = new SplittableRandom(seed);
+    double[][] normals = new double[cells][pairs];
+    for (int pair = 0; pair < pairs; pair++) {
+      SplittableRandom random = seeds.split();
+      for (double[] row : normals) {
+        row[pair] = random.nextGaussian();
+      }
+    }
+    return normals;
+  }
+
+  /** How many realisations there are. */
+  @Override
+  public int count() {
+    return count;
+  }
+
+  /** How many cells the lattice has. */
+  public int cells() {
+    return lattice.count();
+  }
+
+  /** The cell at a position, from 0; outside the rooms the nearest. */
+  @Override
+  public int cellAt(double x, double y) {
+    return lattice.cellAt(x, y);
+  }
+
+  /** What {@code realisation} adds to the elevation of the surface all over {@code cell}. */
+  @Override
+  public double residual(int realisation, int cell) {
+    double value = drawn[cell][realisation / 2];
+    return realisation % 2 == 0 ? value : -value;
+  }
+
+  /** The middle of a cell. */
+  double[] middle(int cell) {
+    return new double[] {lattice.centreX(cell), lattice.centreY(cell)};
+  }
+}

@@ -1,0 +1,134 @@
+package dev.fillplane.surface;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.TreeSet;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+
+/**
+ * Equal rectangular cells over rooms, of which only those count that reach into a room. They are
+ * numbered row by row from the south-west.
+ */
+final class RoomLattice {
+
+  /** Part of a cell that a room has to reach into. */
+  private static final double TOUCH = 1e-6;
+
+  /** No cell is narrower, in metres: also for a room without area. */
+  private static final double LEAST_PITCH = 1e-3;
+
+  private final double originX;
+  private final double originY;
+  private final double width;
+  private final double height;
+  private final long columns;
+  private final long rows;
+  private final long[] kept;
+
+  private RoomLattice(List<Polygon> rooms, double pitch) {
+    Envelope all = new Envelope();
+    rooms.forEach(room -> all.expandToInclude(room.getEnvelopeInternal()));
+    originX = all.getMinX();
+    originY = all.getMinY();
+    columns = (long) Math.max(1, Math.ceil(all.getWidth() / pitch));
+    rows = (long) Math.max(1, Math.ceil(all.getHeight() / pitch));
+    width = all.getWidth() > 0 ? all.getWidth() / columns : pitch;
+    height = all.getHeight() > 0 ? all.getHeight() / rows : pitch;
+    TreeSet<Long> touched = new TreeSet<>();
+    rooms.forEach(room -> addCells(room, touched));
+    if (touched.isEmpty()) {
+      touched.add(0L);
+    }
+    kept = touched.stream().mapToLong(Long::longValue).toArray();
+  }
+
+  /**
+   * Cells no wider than {@code pitch}, but for as much more as brings them to {@code most} or
+   * fewer. Many rooms far from each other may keep one cell each and so exceed {@code most}.
+   */
+  static RoomLattice over(List<Polygon> rooms, double pitch, int most) {
+    double area = 0;
+    double longest = 0;
+    for (Polygon room : rooms) {
+      area += room.getArea();
+      longest = Math.max(longest, room.getEnvelopeInternal().getWidth());
+      longest = Math.max(longest, room.getEnvelopeInternal().getHeight());
+    }
+    double wide =
+        Math.max(Math.max(LEAST_PITCH, pitch), Math.max(Math.sqrt(area / most), longest / most));
+    RoomLattice lattice = new RoomLattice(rooms, wide);
+    while (lattice.count() > Math.max(most, rooms.size())) {
+      wide *= Math.max(1.05, Math.sqrt((double) lattice.count() / most));
+      lattice = new RoomLattice(rooms, wide);
+    }
+    return lattice;
+  }
+
+  private void addCells(Polygon room, TreeSet<Long> touched) {
+    PreparedGeometry prepared = PreparedGeometryFactory.prepare(room);
+    GeometryFactory factory = room.getFactory();
+    Envelope bounds = room.getEnvelopeInternal();
+    long lastRow = row(bounds.getMaxY());
+    long lastColumn = column(bounds.getMaxX());
+    for (long row = row(bounds.getMinY()); row <= lastRow; row++) {
+      for (long column = column(bounds.getMinX()); column <= lastColumn; column++) {
+        Envelope cell =
+            new Envelope(
+                originX + (column + TOUCH) * width,
+                originX + (column + 1 - TOUCH) * width,
+                originY + (row + TOUCH) * height,
+                originY + (row + 1 - TOUCH) * height);
+        if (prepared.intersects(factory.toGeometry(cell))) {
+          touched.add(row * columns + column);
+        }
+      }
+    }
+  }
+
+  /** How many cells there are. */
+  int count() {
+    return kept.length;
+  }
+
+  /** The cell at a position; the nearest by its centre where none is. */
+  int cellAt(double x, double y) {
+    int cell = Arrays.binarySearch(kept, row(y) * columns + column(x));
+    return cell >= 0 ? cell : nearest(x, y);
+  }
+
+  private int nearest(double x, double y) {
+    int best = 0;
+    for (int cell = 1; cell < kept.length; cell++) {
+      if (distance(cell, x, y) < distance(best, x, y)) {
+        best = cell;
+      }
+    }
+    return best;
+  }
+
+  private double distance(int cell, double x, double y) {
+    return Math.hypot(centreX(cell) - x, centreY(cell) - y);
+  }
+
+  /** Where the middle of a cell is. */
+  double centreX(int cell) {
+    return originX + (kept[cell] % columns + 0.5) * width;
+  }
+
+  /** Where the middle of a cell is. */
+  double centreY(int cell) {
+    return originY + (kept[cell] / columns + 0.5) * height;
+  }
+
+  private long column(double x) {
+    return Math.max(0, Math.min(columns - 1, (long) Math.floor((x - originX) / width)));
+  }
+
+  private long row(double y) {
+    return Math.max(0, Math.min(rows - 1, (long) Math.floor((y - originY) / height)));
+  }
+}

@@ -1,0 +1,91 @@
+package dev.fillplane.web;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.databind.JsonNode;
+import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.web.json.Json;
+import dev.fillplane.web.json.Words;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+
+/** The body of a request before anybody looked at its sense. */
+final class Body {
+
+  private Body() {}
+
+  /**
+   * The tree of the body.
+   *
+   * @throws Refusal if it is not JSON by its media type or by its text
+   */
+  static JsonNode tree(Context context) {
+    String type = context.contentType();
+    if (type == null || !type.split(";", 2)[0].trim().equalsIgnoreCase(Calculation.JSON)) {
+      throw Refusal.of(
+          Problem.Kind.UNSUPPORTED_MEDIA_TYPE, "Send the body as Content-Type: application/json.");
+    }
+    String encoding = context.header("Content-Encoding");
+    if (encoding != null && !encoding.equalsIgnoreCase("identity")) {
+      throw Refusal.of(
+          Problem.Kind.UNSUPPORTED_MEDIA_TYPE, "Send the body without Content-Encoding.");
+    }
+    return parse(context.bodyAsBytes());
+  }
+
+  static JsonNode parse(byte[] body) {
+    try {
+      JsonNode tree = Json.tree(body);
+      if (tree.isMissingNode()) {
+        throw Refusal.of(Problem.Kind.NOT_JSON, "The body is empty.");
+      }
+      return tree;
+    } catch (StreamConstraintsException e) {
+      throw Refusal.of(
+          Problem.Kind.NOT_JSON,
+          "The body nests deeper than "
+              + Json.NESTING_LIMIT
+              + " levels, or has a name or a number that is too long.");
+    } catch (JsonProcessingException e) {
+      throw Refusal.of(Problem.Kind.NOT_JSON, where(e));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Says where and, for a property told twice, what; the parser's own words name classes. */
+  private static String where(JsonProcessingException e) {
+    String what =
+        e.getOriginalMessage() != null && e.getOriginalMessage().startsWith("Duplicate field")
+            ? "A property is told twice"
+            : "The text stops being JSON";
+    return e.getLocation() == null
+        ? what + "."
+        : what
+            + " at line "
+            + e.getLocation().getLineNr()
+            + ", column "
+            + e.getLocation().getColumnNr()
+            + ".";
+  }
+
+  /** The units that a body asks for; metric where its schema would refuse what it says. */
+  static UnitSystem units(JsonNode tree) {
+    String told = tree.path("units").asText();
+    return told.equals(Words.of(UnitSystem.US)) ? UnitSystem.US : UnitSystem.METRIC;
+  }
+
+  /** SHA-256 of the body with its properties in order, so that their order does not matter. */
+  static String digest(JsonNode tree) {
+    try {
+      MessageDigest sha = MessageDigest.getInstance("SHA-256");
+      return HexFormat.of().formatHex(sha.digest(Json.canonical(tree)));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

@@ -1,0 +1,68 @@
+package dev.fillplane.web;
+
+import dev.fillplane.heat.MixCheckRequest;
+import dev.fillplane.heat.MixChecker;
+import dev.fillplane.plan.Computed;
+import dev.fillplane.plan.ElevationsRequest;
+import dev.fillplane.plan.Methods;
+import dev.fillplane.plan.PlanRequest;
+import dev.fillplane.plan.Planner;
+import dev.fillplane.supply.BagCountRequest;
+import dev.fillplane.supply.BagCounter;
+import java.util.List;
+
+/** Every operation that takes a body and computes an answer. */
+final class Calculations {
+
+  static final String SVG = "image/svg+xml";
+
+  private final Calculation<PlanRequest> plans =
+      Calculation.json(
+          "/v1/plans",
+          "PlanRequest",
+          PlanRequest.class,
+          (request, caller) -> Planner.plan(request, computed(caller)));
+
+  private final List<Calculation<?>> all =
+      List.of(
+          plans,
+          Calculation.json(
+              "/v1/depth-fields",
+              "PlanRequest",
+              PlanRequest.class,
+              (request, caller) -> Planner.depthField(request)),
+          Calculation.json(
+              "/v1/elevations",
+              "ElevationsRequest",
+              ElevationsRequest.class,
+              (request, caller) -> Planner.elevations(request)),
+          Calculation.json(
+              "/v1/bag-counts",
+              "BagCountRequest",
+              BagCountRequest.class,
+              (request, caller) -> BagCounter.count(request)),
+          Calculation.json(
+              "/v1/mix-checks",
+              "MixCheckRequest",
+              MixCheckRequest.class,
+              (request, caller) -> MixChecker.check(request)));
+
+  /** All of them. */
+  List<Calculation<?>> all() {
+    return all;
+  }
+
+  /** The main one. */
+  Calculation<PlanRequest> plans() {
+    return plans;
+  }
+
+  /** The schemas of their bodies. */
+  List<String> schemas() {
+    return all.stream().map(Calculation::schema).distinct().toList();
+  }
+
+  private static Computed computed(Calculation.Caller caller) {
+    return new Computed(Version.TEXT, caller.inputDigest(), Methods.ids());
+  }
+}

@@ -1,0 +1,89 @@
+package dev.fillplane.web;
+
+import dev.fillplane.flatness.Covering;
+import dev.fillplane.flatness.FlatnessLimit;
+import dev.fillplane.material.Catalogue;
+import dev.fillplane.plan.Method;
+import dev.fillplane.plan.Methods;
+import dev.fillplane.quantity.Dimension;
+import dev.fillplane.quantity.Measured;
+import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.room.Substrate;
+import dev.fillplane.supply.Minimums;
+import dev.fillplane.web.json.Answer;
+import dev.fillplane.web.json.Words;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.util.Arrays;
+import java.util.List;
+
+/** What a request may name, and what a program needs to know before it calls. */
+final class Catalogues {
+
+  private final Capabilities capabilities;
+
+  Catalogues(Capabilities capabilities) {
+    this.capabilities = capabilities;
+  }
+
+  /** A list of a catalogue. */
+  record Items<T>(List<T> items) {}
+
+  /** A covering as it is listed. */
+  record CoveringInfo(String id, String name, FlatnessLimit limit) {
+
+    static CoveringInfo of(Covering covering) {
+      return new CoveringInfo(Words.of(covering), covering.title(), covering.limit());
+    }
+  }
+
+  /** A base as it is listed. */
+  record SubstrateInfo(
+      String id, String name, @Measured(Dimension.HEIGHT) double minimumDepth, String note) {
+
+    static SubstrateInfo of(Substrate substrate) {
+      return new SubstrateInfo(
+          Words.of(substrate), substrate.title(), Minimums.on(substrate), substrate.note());
+    }
+  }
+
+  void handle(JavalinConfig config) {
+    config.routes.get(
+        "/v1/materials", context -> measured(context, new Items<>(Catalogue.sheets())));
+    config.routes.get(
+        "/v1/coverings",
+        context ->
+            measured(
+                context,
+                new Items<>(Arrays.stream(Covering.values()).map(CoveringInfo::of).toList())));
+    config.routes.get(
+        "/v1/substrates",
+        context ->
+            measured(
+                context,
+                new Items<>(Arrays.stream(Substrate.values()).map(SubstrateInfo::of).toList())));
+    config.routes.get(
+        "/v1/methods",
+        context -> Reply.json(context, UnitSystem.METRIC, new Items<Method>(Methods.all())));
+    config.routes.get(
+        "/v1/capabilities", context -> Reply.json(context, UnitSystem.METRIC, capabilities));
+  }
+
+  private static void measured(Context context, Object body) {
+    UnitSystem units = units(context);
+    Reply.json(context, units, Answer.of(units, body));
+  }
+
+  private static UnitSystem units(Context context) {
+    String told = context.queryParam("units");
+    if (told == null) {
+      return UnitSystem.METRIC;
+    }
+    return Arrays.stream(UnitSystem.values())
+        .filter(system -> Words.of(system).equals(told))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                Refusal.of(Problem.Kind.BAD_REQUEST, "The parameter units must be metric or us."));
+  }
+}

@@ -1,0 +1,58 @@
+package dev.fillplane.web;
+
+import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import dev.fillplane.finding.FindingsException;
+import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.web.json.Answer;
+import dev.fillplane.web.json.Json;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/**
+ * Takes a body to its answer: held against its schema first, then bound, then answered in the
+ * caller's units. Safe to share.
+ */
+final class Desk {
+
+  private final SchemaGate gate;
+
+  Desk(SchemaGate gate) {
+    this.gate = gate;
+  }
+
+  /**
+   * The bytes of the answer.
+   *
+   * @throws Refusal if the body does not fit its schema or makes no sense
+   */
+  <Q> byte[] answer(Calculation<Q> calculation, JsonNode tree) {
+    List<Problem.Error> faults = gate.faults(calculation.schema(), tree);
+    if (!faults.isEmpty()) {
+      throw Refusal.of(Problem.Kind.INVALID, "See errors for what and where.", faults);
+    }
+    UnitSystem units = Body.units(tree);
+    Q request = read(tree, calculation.request(), units);
+    try {
+      Object answer =
+          calculation.work().answer(request, new Calculation.Caller(units, Body.digest(tree)));
+      return answer instanceof String text
+          ? text.getBytes(StandardCharsets.UTF_8)
+          : Json.bytes(Answer.of(units, answer), units);
+    } catch (FindingsException e) {
+      throw Refusal.of(
+          Problem.Kind.UNANSWERABLE,
+          "See errors for what and where.",
+          e.errors().stream().map(finding -> Problem.Error.of(finding, units)).toList());
+    }
+  }
+
+  /** Binds a body that its schema has passed; what still does not bind is a fault of ours. */
+  static <Q> Q read(JsonNode tree, Class<Q> type, UnitSystem units) {
+    try {
+      return Json.read(tree, type, units);
+    } catch (JsonMappingException e) {
+      throw new IllegalStateException("the contract lets through what does not bind", e);
+    }
+  }
+}

@@ -1,0 +1,135 @@
+package dev.fillplane.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.fillplane.finding.Place;
+import dev.fillplane.openapi.Contract;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Checks long lists of a survey in one loop, since the general validator is too slow for them. It
+ * reads the schema of their elements and finds the same faults at the same places.
+ */
+final class LongLists {
+
+  /** Lists longer than this are taken out. */
+  static final int LONG = 1_000;
+
+  private final FlatShape reading;
+  private final FlatShape knownPoint;
+  private final int maximumReadings;
+  private final int maximumElevations;
+  private final int maximumValues;
+
+  private LongLists(Contract contract) {
+    reading = FlatShape.of(contract, "Reading");
+    knownPoint = FlatShape.of(contract, "KnownPoint");
+    maximumReadings = maximum(contract, "Setup", "readings");
+    maximumElevations = maximum(contract, "Survey", "elevations");
+    maximumValues = maximum(contract, "Table", "values");
+  }
+
+  static LongLists of(Contract contract) {
+    return new LongLists(contract);
+  }
+
+  private static int maximum(Contract contract, String schema, String property) {
+    return contract.schema(schema).path("properties").path(property).path("maxItems").asInt();
+  }
+
+  /**
+   * Checks the long lists of {@code body}.
+   *
+   * @return the body with each of them cut to its first element, for the general validator
+   */
+  JsonNode takeOut(JsonNode body, List<Problem.Error> faults) {
+    JsonNode survey = body.path("survey");
+    if (!hasLongList(survey)) {
+      return body;
+    }
+    Place place = Place.root().at("survey");
+    ObjectNode rest = ((ObjectNode) survey).objectNode().setAll((ObjectNode) survey);
+    if (isLong(survey.path("elevations"))) {
+      objects(
+          survey.get("elevations"), knownPoint, maximumElevations, place.at("elevations"), faults);
+      rest.set("elevations", cut(survey.get("elevations")));
+    }
+    JsonNode table = survey.path("table");
+    if (isLong(table.path("values"))) {
+      numbers(table.get("values"), place.at("table").at("values"), faults);
+      rest.set("table", with(table, "values", cut(table.get("values"))));
+    }
+    if (survey.path("setups").isArray()) {
+      rest.set("setups", setups(survey.get("setups"), place.at("setups"), faults));
+    }
+    return with(body, "survey", rest);
+  }
+
+  private ArrayNode setups(JsonNode setups, Place place, List<Problem.Error> faults) {
+    ArrayNode rest = JsonNodeFactory.instance.arrayNode();
+    for (int i = 0; i < setups.size(); i++) {
+      JsonNode readings = setups.get(i).path("readings");
+      if (isLong(readings)) {
+        objects(readings, reading, maximumReadings, place.at(i).at("readings"), faults);
+        rest.add(with(setups.get(i), "readings", cut(readings)));
+      } else {
+        rest.add(setups.get(i));
+      }
+    }
+    return rest;
+  }
+
+  private static boolean hasLongList(JsonNode survey) {
+    List<JsonNode> lists = new ArrayList<>();
+    lists.add(survey.path("elevations"));
+    lists.add(survey.path("table").path("values"));
+    survey.path("setups").forEach(setup -> lists.add(setup.path("readings")));
+    return lists.stream().anyMatch(LongLists::isLong);
+  }
+
+  private static boolean isLong(JsonNode list) {
+    return list.isArray() && list.size() > LONG;
+  }
+
+  private static ArrayNode cut(JsonNode list) {
+    return JsonNodeFactory.instance.arrayNode().add(list.get(0));
+  }
+
+  private static ObjectNode with(JsonNode object, String property, JsonNode value) {
+    ObjectNode copy = JsonNodeFactory.instance.objectNode();
+    copy.setAll((ObjectNode) object);
+    copy.set(property, value);
+    return copy;
+  }
+
+  /** The first element is left to the general validator. */
+  private static void objects(
+      JsonNode list, FlatShape shape, int maximum, Place place, List<Problem.Error> faults) {
+    tooMany(list, maximum, place, faults);
+    for (int i = 1; i < list.size(); i++) {
+      shape.check(list.get(i), place, i, faults);
+    }
+  }
+
+  private void numbers(JsonNode list, Place place, List<Problem.Error> faults) {
+    tooMany(list, maximumValues, place, faults);
+    for (int i = 1; i < list.size(); i++) {
+      if (!list.get(i).isNumber()) {
+        faults.add(
+            SchemaGate.fault(
+                "type", place.at(i).toString(), "", JsonNodeFactory.instance.textNode("number")));
+      }
+    }
+  }
+
+  private static void tooMany(JsonNode list, int maximum, Place place, List<Problem.Error> faults) {
+    if (list.size() > maximum) {
+      faults.add(
+          SchemaGate.fault(
+              "maxItems", place.toString(), "", JsonNodeFactory.instance.numberNode(maximum)));
+    }
+  }
+}

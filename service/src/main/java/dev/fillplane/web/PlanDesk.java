@@ -1,0 +1,28 @@
+package dev.fillplane.web;
+
+import dev.fillplane.openapi.Contract;
+import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.web.json.Json;
+
+/** Plans without a server: the same answers as {@code POST /v1/plans}, byte for byte. */
+public final class PlanDesk {
+
+  private final Calculations calculations = new Calculations();
+  private final Desk desk = new Desk(new SchemaGate(Contract.load(), calculations.schemas()));
+
+  /**
+   * A plan, or the problem that there is none.
+   *
+   * @param planned whether {@code json} is a plan
+   */
+  public record Reply(boolean planned, byte[] json) {}
+
+  /** Answers one plan request. */
+  public Reply plan(byte[] body) {
+    try {
+      return new Reply(true, desk.answer(calculations.plans(), Body.parse(body)));
+    } catch (Refusal refusal) {
+      return new Reply(false, Json.bytes(refusal.problem(), UnitSystem.METRIC));
+    }
+  }
+}

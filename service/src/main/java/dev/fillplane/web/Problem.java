@@ -1,0 +1,103 @@
+package dev.fillplane.web;
+
+import dev.fillplane.finding.Finding;
+import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.web.json.Sentences;
+import dev.fillplane.web.json.Words;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * An error as it leaves the service (RFC 9457).
+ *
+ * @param type stable name of the kind of problem
+ * @param title the kind in words
+ * @param status the HTTP status
+ * @param detail what happened here
+ * @param requestId id of the request, to ask about
+ * @param errors every finding, the first {@link #SHOWN}
+ * @param more how many findings are not shown
+ */
+public record Problem(
+    String type,
+    String title,
+    int status,
+    String detail,
+    Optional<String> requestId,
+    List<Error> errors,
+    OptionalInt more) {
+
+  /** How many findings a problem shows. */
+  public static final int SHOWN = 100;
+
+  /** One finding of a problem. */
+  public record Error(String code, String pointer, String detail) {
+
+    static Error of(Finding finding, UnitSystem units) {
+      return new Error(
+          finding.code(),
+          finding.place().toString(),
+          Sentences.of(finding.code(), finding.values(), units));
+    }
+  }
+
+  /** A problem without findings. */
+  static Problem of(Kind kind, String detail) {
+    return of(kind, detail, List.of());
+  }
+
+  /** A problem with findings, of which the first are shown. */
+  static Problem of(Kind kind, String detail, List<Error> errors) {
+    int hidden = errors.size() - SHOWN;
+    return new Problem(
+        "urn:fillplane:problem:" + kind.word(),
+        kind.title(),
+        kind.status(),
+        detail,
+        Optional.empty(),
+        errors.subList(0, Math.min(SHOWN, errors.size())),
+        hidden > 0 ? OptionalInt.of(hidden) : OptionalInt.empty());
+  }
+
+  Problem forRequest(String id) {
+    return new Problem(type, title, status, detail, Optional.of(id), errors, more);
+  }
+
+  /** The kinds of problem that the service can answer. */
+  enum Kind {
+    NOT_JSON(400, "The body is not JSON"),
+    BAD_REQUEST(400, "The request cannot be read"),
+    NOT_FOUND(404, "There is nothing at this path"),
+    METHOD_NOT_ALLOWED(405, "This path does not take this method"),
+    NOT_ACCEPTABLE(406, "The answer is not offered in that media type"),
+    TIMED_OUT(408, "The request took too long to arrive"),
+    TOO_LARGE(413, "The body is too large"),
+    UNSUPPORTED_MEDIA_TYPE(415, "The body is not of a media type that is read here"),
+    INVALID(422, "The request does not fit the contract"),
+    UNANSWERABLE(422, "The request makes no sense as it is"),
+    TOO_MANY_REQUESTS(429, "Too many requests"),
+    FAILED(500, "The service failed"),
+    BUSY(503, "The service is busy");
+
+    private final int status;
+    private final String title;
+
+    Kind(int status, String title) {
+      this.status = status;
+      this.title = title;
+    }
+
+    int status() {
+      return status;
+    }
+
+    String title() {
+      return title;
+    }
+
+    String word() {
+      return Words.of(this);
+    }
+  }
+}

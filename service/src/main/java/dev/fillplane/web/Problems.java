@@ -1,0 +1,84 @@
+package dev.fillplane.web;
+
+import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.web.json.Json;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import java.util.Locale;
+import java.util.Map;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** Turns everything that ends a request early into a problem document. */
+final class Problems {
+
+  private static final Logger LOG = LoggerFactory.getLogger(Problems.class);
+  private static final String MEDIA_TYPE = "application/problem+json";
+
+  private Problems() {}
+
+  static void handle(JavalinConfig config) {
+    config.routes.exception(
+        Refusal.class, (refusal, context) -> write(context, refusal.problem(), refusal.headers()));
+    config.routes.exception(HttpResponseException.class, Problems::refused);
+    config.routes.exception(Exception.class, Problems::failed);
+    config.router.javaLangErrorHandler(
+        (response, error) -> {
+          LOG.error("out of resources", error);
+          response.setStatus(Problem.Kind.FAILED.status());
+        });
+  }
+
+  /** What the server refuses on its own: unknown paths, wrong methods, bodies too large. */
+  private static void refused(HttpResponseException e, Context context) {
+    switch (e.getStatus()) {
+      case 404 -> write(context, Problem.of(Problem.Kind.NOT_FOUND, "See /openapi.yaml."));
+      case 405 -> notAllowed(e, context);
+      case 408 -> write(context, Problem.of(Problem.Kind.TIMED_OUT, "Send the body faster."));
+      case 413 ->
+          write(context, Problem.of(Problem.Kind.TOO_LARGE, "See limits in /v1/capabilities."));
+      case 429 ->
+          write(
+              context,
+              Problem.of(Problem.Kind.TOO_MANY_REQUESTS, "Wait a minute and try again."),
+              Map.of("Retry-After", "60"));
+      default -> {
+        if (e.getStatus() >= 500) {
+          failed(e, context);
+        } else {
+          write(context, Problem.of(Problem.Kind.BAD_REQUEST, "The request cannot be read."));
+        }
+      }
+    }
+  }
+
+  private static void notAllowed(HttpResponseException e, Context context) {
+    String allowed = String.join(", ", e.getDetails().values()).toUpperCase(Locale.ROOT);
+    write(
+        context,
+        Problem.of(Problem.Kind.METHOD_NOT_ALLOWED, "This path takes: " + allowed + "."),
+        Map.of("Allow", allowed));
+  }
+
+  private static void failed(Exception e, Context context) {
+    LOG.error("request {} failed", RequestIds.of(context), e);
+    write(
+        context,
+        Problem.of(
+            Problem.Kind.FAILED, "This is a fault of the service; its log knows the request id."));
+  }
+
+  private static void write(Context context, Problem problem) {
+    write(context, problem, Map.of());
+  }
+
+  private static void write(Context context, Problem problem, Map<String, String> headers) {
+    headers.forEach(context::header);
+    context.header(RequestIds.HEADER, RequestIds.of(context));
+    context
+        .status(problem.status())
+        .contentType(MEDIA_TYPE)
+        .result(Json.bytes(problem.forRequest(RequestIds.of(context)), UnitSystem.METRIC));
+  }
+}

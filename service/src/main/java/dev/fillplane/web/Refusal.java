@@ -1,0 +1,35 @@
+package dev.fillplane.web;
+
+import java.util.List;
+import java.util.Map;
+
+/** Ends a request with a problem. */
+final class Refusal extends RuntimeException {
+
+  private static final long serialVersionUID = 1;
+
+  private final transient Problem problem;
+  private final transient Map<String, String> headers;
+
+  Refusal(Problem problem, Map<String, String> headers) {
+    super(problem.title(), null, false, false);
+    this.problem = problem;
+    this.headers = headers;
+  }
+
+  static Refusal of(Problem.Kind kind, String detail) {
+    return new Refusal(Problem.of(kind, detail), Map.of());
+  }
+
+  static Refusal of(Problem.Kind kind, String detail, List<Problem.Error> errors) {
+    return new Refusal(Problem.of(kind, detail, errors), Map.of());
+  }
+
+  Problem problem() {
+    return problem;
+  }
+
+  Map<String, String> headers() {
+    return headers;
+  }
+}

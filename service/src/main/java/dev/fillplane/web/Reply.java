@@ -1,0 +1,16 @@
+package dev.fillplane.web;
+
+import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.web.json.Json;
+import io.javalin.http.Context;
+
+/** Writes small answers. */
+final class Reply {
+
+  private Reply() {}
+
+  static void json(Context context, UnitSystem units, Object value) {
+    Accepted.check(context, Calculation.JSON);
+    context.contentType(Calculation.JSON).result(Json.bytes(value, units));
+  }
+}

@@ -1,0 +1,92 @@
+package dev.fillplane.web;
+
+import dev.fillplane.openapi.Contract;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.server.handler.GracefulHandler;
+
+/** The running service. */
+public final class Server implements AutoCloseable {
+
+  private static final long IDLE_MILLIS = 10_000;
+  private static final long STOP_MILLIS = 5_000;
+
+  private final Javalin javalin;
+  private final AtomicBoolean ready = new AtomicBoolean();
+
+  private Server(Settings settings) {
+    Contract contract = Contract.load();
+    Calculations calculations = new Calculations();
+    Slots slots = new Slots(settings.places(), settings.patienceSeconds());
+    SchemaGate gate = new SchemaGate(contract, calculations.schemas());
+    Desk desk = new Desk(gate);
+    javalin =
+        Javalin.create(
+            config -> {
+              configure(config, settings);
+              Problems.handle(config);
+              RequestIds.handle(config);
+              RateLimit.handle(config, settings.requestsPerMinute());
+              for (Calculation<?> calculation : calculations.all()) {
+                Endpoint<?> endpoint = new Endpoint<>(calculation, desk, slots);
+                config.routes.post(calculation.path(), endpoint::handle);
+              }
+              config.routes.post(Validation.PATH, new Validation(gate, slots)::handle);
+              new Catalogues(Capabilities.of(contract, settings)).handle(config);
+              new Health(contract, ready::get).handle(config);
+            });
+  }
+
+  /**
+   * Starts to listen; ready once it has planned an example a few times.
+   *
+   * @throws RuntimeException if the port is taken
+   */
+  public static Server start(Settings settings) {
+    Server server = new Server(settings);
+    server.javalin.start();
+    new WarmUp(Contract.load()).run();
+    server.ready.set(true);
+    return server;
+  }
+
+  /** The port that is listened on. */
+  public int port() {
+    return javalin.port();
+  }
+
+  /** Stops after the requests that are being answered. */
+  @Override
+  public void close() {
+    ready.set(false);
+    javalin.stop();
+  }
+
+  private static void configure(JavalinConfig config, Settings settings) {
+    config.startup.showJavalinBanner = false;
+    config.startup.showOldJavalinVersionWarning = false;
+    config.http.maxRequestSize = settings.bodyBytes();
+    config.http.prefer405over404 = true;
+    config.http.generateEtags = false;
+    config.jetty.modifyServer(
+        jetty -> {
+          jetty.setStopTimeout(STOP_MILLIS);
+          jetty.insertHandler(new GracefulHandler());
+        });
+    config.jetty.addConnector(
+        (jetty, unused) -> {
+          HttpConfiguration http = new HttpConfiguration();
+          http.setSendServerVersion(false);
+          http.setIdleTimeout(IDLE_MILLIS);
+          ServerConnector connector = new ServerConnector(jetty, new HttpConnectionFactory(http));
+          connector.setHost(settings.host());
+          connector.setPort(settings.port());
+          connector.setIdleTimeout(IDLE_MILLIS);
+          return connector;
+        });
+  }
+}

@@ -1,0 +1,44 @@
+package dev.fillplane.web;
+
+/**
+ * How the server runs.
+ *
+ * @param host address to listen on
+ * @param port port to listen on; 0 for any free one
+ * @param bodyBytes largest body
+ * @param places calculations that may run at once
+ * @param patienceSeconds how long a calculation waits for a place
+ * @param requestsPerMinute requests that one address may make in a minute; 0 for no limit
+ */
+public record Settings(
+    String host,
+    int port,
+    long bodyBytes,
+    int places,
+    long patienceSeconds,
+    int requestsPerMinute) {
+
+  /** Largest body unless told: 64 MB. */
+  public static final long BODY_BYTES = 64_000_000;
+
+  /** Listens on {@code host} and {@code port}, all else as usual. */
+  public static Settings at(String host, int port) {
+    int places = Math.max(2, Runtime.getRuntime().availableProcessors());
+    return new Settings(host, port, BODY_BYTES, places, 10, 0);
+  }
+
+  /** The same with another largest body. */
+  public Settings withBodyBytes(long bytes) {
+    return new Settings(host, port, bytes, places, patienceSeconds, requestsPerMinute);
+  }
+
+  /** The same with other places and another patience. */
+  public Settings withPlaces(int count, long seconds) {
+    return new Settings(host, port, bodyBytes, count, seconds, requestsPerMinute);
+  }
+
+  /** The same with a limit on the requests of one address. */
+  public Settings withRequestsPerMinute(int count) {
+    return new Settings(host, port, bodyBytes, places, patienceSeconds, count);
+  }
+}

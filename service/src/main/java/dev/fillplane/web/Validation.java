@@ -1,0 +1,46 @@
+package dev.fillplane.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import dev.fillplane.plan.PlanRequest;
+import dev.fillplane.plan.Planner;
+import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.web.json.Answer;
+import dev.fillplane.web.json.Json;
+import io.javalin.http.Context;
+import java.util.List;
+
+/**
+ * Tells what is wrong and odd about a plan request; unlike a plan it answers a body that does not
+ * fit its schema.
+ */
+final class Validation {
+
+  static final String PATH = "/v1/plan-validations";
+
+  private final SchemaGate gate;
+  private final Slots slots;
+
+  Validation(SchemaGate gate, Slots slots) {
+    this.gate = gate;
+    this.slots = slots;
+  }
+
+  /** What a body that does not fit its schema gets; the names are those of a plan validation. */
+  record Unfit(boolean valid, List<Problem.Error> errors, List<Problem.Error> warnings) {}
+
+  void handle(Context context) {
+    Accepted.check(context, Calculation.JSON);
+    JsonNode tree = Body.tree(context);
+    UnitSystem units = Body.units(tree);
+    Object answer = slots.run(() -> answer(tree, units));
+    context.contentType(Calculation.JSON).result(Json.bytes(Answer.of(units, answer), units));
+  }
+
+  private Object answer(JsonNode tree, UnitSystem units) {
+    List<Problem.Error> faults = gate.faults("PlanRequest", tree);
+    if (!faults.isEmpty()) {
+      return new Unfit(false, faults, List.of());
+    }
+    return Planner.validate(Desk.read(tree, PlanRequest.class, units));
+  }
+}

@@ -1,0 +1,135 @@
+package dev.fillplane.heat;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.fillplane.finding.Findings;
+import dev.fillplane.finding.Place;
+import dev.fillplane.material.Catalogue;
+import dev.fillplane.material.DataSheet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** One mix of the usual sheet: 25 kg and 5 L, 15 minutes at 20 C, allowed from 10 to 30 C. */
+class MixPlanTest {
+
+  private static final DataSheet SHEET = Catalogue.usual();
+
+  private final Findings findings = new Findings();
+
+  @Test
+  void aMildDay() {
+    Mix mix = mix(site(20, 20, 20, 15), 2);
+    assertEquals((0.22 * 25 * 20 + 5 * 15) / 10.5 + 2, mix.mixTemperature(), 1e-9);
+    assertEquals(0.010, mix.waterPerBatch(), 1e-12);
+    assertEquals(15.8, mix.needed().waterTemperature().getAsDouble(), 1e-9);
+    assertEquals(OptionalDouble.empty(), mix.needed().iceMass());
+    assertTrue(mix.workingTime() > 900 && mix.workingTime() < 950);
+    assertEquals(List.of(), warnings());
+  }
+
+  @Test
+  void neededWaterBringsTheMixToTheSheet() {
+    Mix mix = mix(site(25, 25, 28, 25), 1);
+    double needed = mix.needed().waterTemperature().getAsDouble();
+    assertEquals(7, needed, 1e-9);
+    assertEquals(5 * 18 / (25 + 79.6), mix.needed().iceMass().getAsDouble(), 1e-9);
+    assertEquals(20, mix(site(25, 25, 28, needed), 1).mixTemperature(), 1e-9);
+  }
+
+  @Test
+  void whereNoWaterHelpsNoneIsNamed() {
+    Mix hot = mix(site(30, 30, 35, 25), 1);
+    assertEquals(OptionalDouble.empty(), hot.needed().waterTemperature());
+    assertEquals(OptionalDouble.empty(), hot.needed().iceMass());
+    assertEquals(
+        List.of("mix-outside-sheet #/conditions", "no-water-helps #/conditions/water"), warnings());
+  }
+
+  @Test
+  void coldPowderIsNotMendedWithHotWater() {
+    Mix cold = mix(site(12, 12, 5, 20), 1);
+    assertEquals(OptionalDouble.empty(), cold.needed().waterTemperature());
+    assertEquals(List.of("no-water-helps #/conditions/water"), warnings());
+  }
+
+  @Test
+  void waterThatIsWarmOrOutsideItsLimits() {
+    mix(site(20, 20, 20, 25), 1);
+    mix(site(20, 20, 20, 5), 1);
+    mix(site(20, 20, 20, 30), 1);
+    assertEquals(List.of("water-too-warm #/conditions/water"), warnings());
+    mix(site(20, 20, 20, 30.1), 1);
+    mix(site(20, 20, 20, 4.9), 1);
+    assertEquals("water-outside-limits #/conditions/water", warnings().get(1));
+    assertEquals("water-outside-limits #/conditions/water", warnings().get(2));
+  }
+
+  @Test
+  void airAndFloorOutsideTheSheet() {
+    mix(site(31, 9, 20, 15), 1);
+    assertEquals(
+        List.of("air-outside-sheet #/conditions/air", "floor-outside-sheet #/conditions/floor"),
+        warnings());
+  }
+
+  @Test
+  void coolerWaterNeverShortensTheWorkingTime() {
+    double before = 0;
+    for (double water = 40; water >= 1; water -= 1) {
+      double time = mix(site(30, 28, 30, water), 1).workingTime();
+      assertTrue(time >= before - 1e-9, "at " + water);
+      before = time;
+    }
+  }
+
+  @Test
+  void aNegativeMeanDepthCountsAsNone() {
+    Mix none = MixPlan.of(SHEET, site(20, 30, 20, 15), 0, 1, place(), findings);
+    assertEquals(none, MixPlan.of(SHEET, site(20, 30, 20, 15), -0.01, 1, place(), findings));
+  }
+
+  @Test
+  void dryingTakesTheTimesOfTheSheetOrLonger() {
+    Drying warm = DryingPlan.of(SHEET, site(30, 28, 20, 15), 20, false);
+    assertEquals(3 * 3600, warm.walkOn(), 1e-9);
+    assertEquals(5 * 3600, warm.nextLift(), 1e-9);
+    assertEquals(24 * 3600, warm.covering(), 1e-9);
+    Drying cold = DryingPlan.of(SHEET, site(20, 10, 20, 15), 20, true);
+    assertEquals(24 * 3600 / 0.560, cold.covering(), 50);
+    assertEquals(0, cold.moistureTests());
+    Drying frozen = DryingPlan.of(SHEET, site(-40, -40, 20, 15), 20, false);
+    assertEquals(frozen, DryingPlan.of(SHEET, site(0, 0, 20, 15), 20, false));
+  }
+
+  /** ASTM F2170 section 10.1, from two checklists; the reading of "each further" is derived. */
+  @Test
+  void moistureTestsByArea() {
+    double squareFoot = 0.3048 * 0.3048;
+    assertEquals(3, DryingPlan.moistureTests(1000 * squareFoot));
+    assertEquals(4, DryingPlan.moistureTests(1001 * squareFoot));
+    assertEquals(5, DryingPlan.moistureTests(2500 * squareFoot));
+    assertEquals(12, DryingPlan.moistureTests(10000 * squareFoot));
+    assertEquals(3, DryingPlan.moistureTests(1));
+    assertEquals(0, DryingPlan.moistureTests(0));
+  }
+
+  private Mix mix(Conditions conditions, int bags) {
+    return MixPlan.of(SHEET, conditions, 0.010, bags, place(), findings);
+  }
+
+  private static Place place() {
+    return Place.root().at("conditions");
+  }
+
+  private static Conditions site(double air, double floor, double powder, double water) {
+    return new Conditions(
+        air, floor, powder, water, OptionalDouble.empty(), 0.0, Optional.empty(), false);
+  }
+
+  private List<String> warnings() {
+    return findings.warnings().stream().map(f -> f.code() + " " + f.place()).toList();
+  }
+}

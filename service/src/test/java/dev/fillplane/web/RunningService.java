@@ -1,0 +1,63 @@
+package dev.fillplane.web;
+
+import com.atlassian.oai.validator.OpenApiInteractionValidator;
+import com.atlassian.oai.validator.report.LevelResolver;
+import com.atlassian.oai.validator.report.ValidationReport;
+import com.atlassian.oai.validator.restassured.OpenApiValidationFilter;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.fillplane.openapi.Contract;
+import io.restassured.RestAssured;
+import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
+import java.net.URI;
+
+/** One service for all tests of a run; every answer is held against the contract. */
+final class RunningService {
+
+  static final Contract CONTRACT = Contract.load();
+
+  private static final Server SERVER = Server.start(Settings.at("127.0.0.1", 0));
+  private static final OpenApiValidationFilter ANSWERS = answers();
+
+  private RunningService() {}
+
+  static URI uri() {
+    return URI.create("http://127.0.0.1:" + SERVER.port());
+  }
+
+  /** A request whose answer must fit the contract, whatever was asked. */
+  static RequestSpecification given() {
+    return to(SERVER).filter(ANSWERS);
+  }
+
+  /** A request to a server of its own settings. */
+  static RequestSpecification to(Server server) {
+    return RestAssured.given().baseUri("http://127.0.0.1:" + server.port());
+  }
+
+  static Response post(String path, Object body) {
+    return given().contentType("application/json").body(body.toString()).post(path);
+  }
+
+  /** An example of the contract, to be changed by a test. */
+  static ObjectNode example(String name) {
+    JsonNode example = CONTRACT.example(name);
+    return (ObjectNode) example;
+  }
+
+  static ObjectNode sample() {
+    return example("sample-metric.json");
+  }
+
+  /** Holds answers against the contract, not requests, so that bad ones can be sent. */
+  private static OpenApiValidationFilter answers() {
+    return new OpenApiValidationFilter(
+        OpenApiInteractionValidator.createForInlineApiSpecification(CONTRACT.yaml())
+            .withLevelResolver(
+                LevelResolver.create()
+                    .withLevel("validation.request", ValidationReport.Level.IGNORE)
+                    .build())
+            .build());
+  }
+}
