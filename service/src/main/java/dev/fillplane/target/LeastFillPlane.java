@@ -63,7 +63,7 @@ final class LeastFillPlane {
   private double[] settle(Unknown least) {
     double[] best = program.minimise(least);
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      boolean steep = program.cutSlope(best, TOLERANCE);
+      boolean steep = program.cutSlope(best, least, TOLERANCE);
       boolean thin = program.cutPoint(best, TOLERANCE);
       if (!steep && !thin) {
         return best;

@@ -58,8 +58,7 @@ final class PlaneProgram {
   }
 
   private void start(int highest) {
-    double steepest = limits.maximumSlope() * reach / unit;
-    cuts.atMost(Unknown.STEEPNESS.ordinal(), steepest);
+    cuts.atMost(Unknown.STEEPNESS.ordinal(), steepest());
     cuts.atLeast(0, 0, 0, 0, 0, 1);
     for (int i = 0; i < 4; i++) {
       addDirection(i * Math.PI / 2);
@@ -97,15 +96,24 @@ final class PlaneProgram {
     return cuts.minimise(unknown.ordinal());
   }
 
-  /** Cuts off a solution whose slope exceeds its steepness; tells whether it does. */
-  boolean cutSlope(double[] best, double tolerance) {
+  /**
+   * Cuts off a solution that is too steep; tells whether it is. Only where the steepness itself is
+   * sought has it to be told exactly, else the limit counts.
+   */
+  boolean cutSlope(double[] best, Unknown least, double tolerance) {
     double riseX = best[Unknown.RISE_X.ordinal()];
     double riseY = best[Unknown.RISE_Y.ordinal()];
-    if (Math.hypot(riseX, riseY) <= best[Unknown.STEEPNESS.ordinal()] + tolerance) {
+    double allowed = least == Unknown.STEEPNESS ? best[Unknown.STEEPNESS.ordinal()] : steepest();
+    if (Math.hypot(riseX, riseY) <= allowed + tolerance) {
       return false;
     }
     addDirection(Math.atan2(riseY, riseX));
     return true;
+  }
+
+  /** The limit of the slope in the program's units. */
+  private double steepest() {
+    return limits.maximumSlope() * reach / unit;
   }
 
   /** Cuts off a solution at the point over which most depth is missing; tells whether any is. */
