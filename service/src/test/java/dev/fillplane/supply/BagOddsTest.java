@@ -9,6 +9,8 @@ import dev.fillplane.material.DataSheet;
 import java.util.SplittableRandom;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Bags of 15 L with the errors of placing and yield; the errors are common practice, no source. */
 class BagOddsTest {
@@ -34,18 +36,17 @@ class BagOddsTest {
   }
 
   /** With a large pour the quantiles are those of the sum of both errors, to first order. */
-  @Test
-  void spreadIsThatOfPlacingAndYield() {
-    double volume = 100;
-    double area = 20_000;
+  @ParameterizedTest
+  @CsvSource({"100, 20000", "1000, 20000"})
+  void spreadIsThatOfPlacingAndYield(double volume, double area) {
     Bags bags = certain(volume, area, 0.95);
     double middle = (volume + area * 0.0009) / 0.015 * ALLOWANCES;
     double share = Math.hypot(area * 0.0005 / (volume + area * 0.0009), 0.03);
     NormalDistribution normal = new NormalDistribution(middle, middle * share);
     assertEquals(1, bags.p50() / middle, 0.005);
-    assertEquals(1, bags.p10() / normal.inverseCumulativeProbability(0.1), 0.012);
-    assertEquals(1, bags.p90() / normal.inverseCumulativeProbability(0.9), 0.012);
-    assertEquals(1, bags.order() / normal.inverseCumulativeProbability(0.95), 0.012);
+    assertEquals(1, bags.p10() / normal.inverseCumulativeProbability(0.1), 0.007);
+    assertEquals(1, bags.p90() / normal.inverseCumulativeProbability(0.9), 0.007);
+    assertEquals(1, bags.order() / normal.inverseCumulativeProbability(0.95), 0.007);
   }
 
   @Test

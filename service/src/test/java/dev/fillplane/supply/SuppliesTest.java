@@ -2,6 +2,8 @@ package dev.fillplane.supply;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.fillplane.depth.Depths;
+import dev.fillplane.depth.Fill;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
 import dev.fillplane.material.Catalogue;
@@ -16,7 +18,9 @@ import dev.fillplane.room.Substrate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.DoubleBinaryOperator;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Polygon;
 
 /** Two rooms of 5 m and 3 m by 1 m under a wedge of 0 to 16 mm. */
 class SuppliesTest {
@@ -72,6 +76,32 @@ class SuppliesTest {
   }
 
   @Test
+  void aDamStandsAboveAHollowInTheMiddleOfTheOpening() {
+    Depths hollow = depthsThat((x, y) -> 0.020 - 0.02 * Math.abs(x - 2.45));
+    assertEquals(0.030, damAtTheYard(hollow), ROUNDING);
+    Depths hump = depthsThat((x, y) -> 0.02 * Math.abs(x - 2.45));
+    assertEquals(0.009 + 0.010, damAtTheYard(hump), ROUNDING);
+  }
+
+  private double damAtTheYard(Depths depths) {
+    return quantities(depths, new Wedge(0, 0.016)).dams().get(0).height();
+  }
+
+  private static Depths depthsThat(DoubleBinaryOperator depth) {
+    return new Depths() {
+      @Override
+      public double at(double x, double y) {
+        return depth.applyAsDouble(x, y);
+      }
+
+      @Override
+      public Fill within(Polygon part) {
+        return new Fill(0, 0);
+      }
+    };
+  }
+
+  @Test
   void aDamIsNeverLowerThanTenMillimetres() {
     assertEquals(0.010, quantities(new Wedge(-0.05, -0.01)).dams().get(0).height(), ROUNDING);
   }
@@ -113,9 +143,13 @@ class SuppliesTest {
   }
 
   private Quantities quantities(Wedge wedge) {
+    return quantities(wedge, wedge);
+  }
+
+  private Quantities quantities(Depths depths, Wedge wedge) {
     return Supplies.of(
         List.of(HALL, STORE),
-        wedge,
+        depths,
         wedge.summary(),
         new Bags(5, 4, 5, 6, 7),
         SHEET,
