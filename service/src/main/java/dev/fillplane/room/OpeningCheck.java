@@ -87,7 +87,7 @@ final class OpeningCheck {
 
   private void into(Opening opening, Place there) {
     if (opening.into().isEmpty()) {
-      error("doorway-without-room", there, opening);
+      findings.warning("doorway-without-room", there, "opening", opening.id(), "room", room.id());
       return;
     }
     String into = opening.into().get();

@@ -19,10 +19,11 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * Whether the rooms of a request make sense: ids, outlines, rooms that overlap, openings, a way
  * out.
  *
- * <p>Everything is an error at its place, except that nobody can leave: then a warning says which
- * way out is assumed (see {@link WayOut}). Rooms without an error have outlines whose {@link
- * Outline#polygon()} is valid in the sense of OGC Simple Features: islands lie inside, touch walls
- * and each other in single points at most, and leave the floor in one piece.
+ * <p>Everything is an error at its place, except what can be planned all the same: that no room has
+ * an exit (planners then assume one), or that a doorway does not say into which room. Rooms without
+ * an error have outlines whose {@link Outline#polygon()} is valid in the sense of OGC Simple
+ * Features: islands lie inside, touch walls and each other in single points at most, and leave the
+ * floor in one piece.
  */
 public final class RoomCheck {
 
@@ -107,13 +108,12 @@ public final class RoomCheck {
   }
 
   private void wayOut() {
-    for (WayOut way : WayOut.of(rooms)) {
-      if (way.assumed() && way.opening().isPresent()) {
-        findings.warning(
-            "no-exit-but-doorway", place, "opening", way.opening().get(), "room", way.room());
-      } else if (way.assumed()) {
-        findings.warning("no-exit", place, "room", way.room());
-      }
+    boolean known =
+        rooms.stream()
+            .flatMap(room -> room.openings().stream())
+            .anyMatch(opening -> opening.kind() == OpeningKind.EXIT);
+    if (!known) {
+      findings.warning("no-exit", place);
     }
   }
 }

@@ -6,11 +6,12 @@ import dev.fillplane.material.Catalogue;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
+import java.util.Arrays;
 
 /**
- * Bags, water and primer of a layer from its area and thickness, without a survey. Of a range of
- * thickness the mean halfway counts: all between is taken as equally common. The odds are those of
- * placing and yield only; how well area and thickness are known is the caller's to judge.
+ * Bags, water and primer of a layer from its area and thickness, without a survey. The odds are
+ * those of placing and yield, and of a range of thickness, between whose ends every mean thickness
+ * is taken as equally likely.
  *
  * @see BagOdds
  */
@@ -21,6 +22,9 @@ public final class BagCounter {
 
   private static final Place ROOT = Place.root();
   private static final long SEED = 1;
+
+  /** Thicknesses that stand for a range. */
+  private static final int THICKNESSES = 64;
 
   private final Findings findings = new Findings();
   private final BagCountRequest request;
@@ -51,8 +55,10 @@ public final class BagCounter {
     findings.throwIfErrors();
     double area = request.area();
     double fill = area * range.mean();
-    Bags bags =
-        BagOdds.of(new double[] {fill}, new double[] {area}, sheet, request.confidence(), SEED);
+    double[] areas = new double[THICKNESSES];
+    Arrays.fill(areas, area);
+    double[] volumes = range.volumes(area, THICKNESSES);
+    Bags bags = BagOdds.of(volumes, areas, sheet, request.confidence(), SEED);
     return new BagCount(
         bags,
         fill,

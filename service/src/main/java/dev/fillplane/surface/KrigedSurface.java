@@ -31,6 +31,7 @@ public final class KrigedSurface implements Surface {
   private final LocalSpots spots;
   private final Drift drift;
   private final Optional<Variogram> variogram;
+  private final KrigingSystem system;
   private final Kriging kriging;
   private final double range;
   private final int places;
@@ -40,7 +41,8 @@ public final class KrigedSurface implements Surface {
     this.spots = spots;
     this.drift = drift;
     this.variogram = shown ? Optional.of(used) : Optional.empty();
-    this.kriging = new Kriging(spots, DriftTerms.of(drift, spacing.extent()), used);
+    this.system = new KrigingSystem(spots, DriftTerms.of(drift, spacing.extent()), used);
+    this.kriging = new Kriging(system);
     this.range = used.range();
     this.places = spacing.places();
   }
@@ -135,7 +137,7 @@ public final class KrigedSurface implements Surface {
 
   /** Each spot against the others; worked out at each call. */
   public LeaveOneOut leaveOneOut() {
-    return kriging.leaveOneOut();
+    return system.leaveOneOut();
   }
 
   private double[] localX(double[] x, int from, int to) {

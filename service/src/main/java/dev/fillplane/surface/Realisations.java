@@ -68,7 +68,7 @@ public final class Realisations implements FloorResiduals {
     for (int i = 0; i < covariance.length; i++) {
       largest = Math.max(largest, covariance[i][i]);
     }
-    return Cholesky.jittered(covariance, Math.max(JITTER * largest, Double.MIN_NORMAL));
+    return Factorization.jittered(covariance, Math.max(JITTER * largest, Double.MIN_NORMAL));
   }
 
   /** Standard normal numbers, a row for each cell and a column for each pair. */

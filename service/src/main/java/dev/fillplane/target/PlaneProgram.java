@@ -1,18 +1,7 @@
 package dev.fillplane.target;
 
-import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
-import org.apache.commons.math3.optim.MaxIter;
-import org.apache.commons.math3.optim.linear.LinearConstraint;
-import org.apache.commons.math3.optim.linear.LinearConstraintSet;
-import org.apache.commons.math3.optim.linear.LinearObjectiveFunction;
-import org.apache.commons.math3.optim.linear.NonNegativeConstraint;
-import org.apache.commons.math3.optim.linear.PivotSelectionRule;
-import org.apache.commons.math3.optim.linear.Relationship;
-import org.apache.commons.math3.optim.linear.SimplexSolver;
-import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 
 /**
  * A linear program over planes that grows cut by cut. Positions are counted from the centroid in
@@ -20,11 +9,6 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
  * differences, so that all numbers are about 1 wherever the plan and the datum lie.
  */
 final class PlaneProgram {
-
-  /** Relative accuracy of the simplex method. */
-  private static final double EPSILON = 1e-11;
-
-  private static final int MOST_PIVOTS = 10_000;
 
   /** What is sought, in the program's own units. */
   enum Unknown {
@@ -44,7 +28,7 @@ final class PlaneProgram {
   private final double reach;
   private final double top;
   private final double unit;
-  private final List<LinearConstraint> cuts = new ArrayList<>();
+  private final Cuts cuts = new Cuts(Unknown.values().length);
   private final Set<Integer> inside = new HashSet<>();
 
   private PlaneProgram(Limits limits, double reach, double top, double unit) {
@@ -75,14 +59,14 @@ final class PlaneProgram {
 
   private void start(int highest) {
     double steepest = limits.maximumSlope() * reach / unit;
-    add(Relationship.LEQ, steepest, 0, 0, 0, 1, 0);
-    add(Relationship.GEQ, 0, 0, 0, 0, 0, 1);
+    cuts.atMost(Unknown.STEEPNESS.ordinal(), steepest);
+    cuts.atLeast(0, 0, 0, 0, 0, 1);
     for (int i = 0; i < 4; i++) {
       addDirection(i * Math.PI / 2);
     }
     addPoint(highest);
     for (Limits.Cap cap : limits.ceilings()) {
-      add(Relationship.LEQ, (cap.elevation() - top) / unit, 1, u(cap.x()), v(cap.y()), 0, -1);
+      cuts.atMost((cap.elevation() - top) / unit, 1, u(cap.x()), v(cap.y()), 0, -1);
     }
   }
 
@@ -94,44 +78,23 @@ final class PlaneProgram {
     return (y - limits.centroid().y()) / reach;
   }
 
-  private void add(Relationship relation, double value, double... factors) {
-    cuts.add(new LinearConstraint(factors, relation, value));
-  }
-
   private void addDirection(double angle) {
-    add(Relationship.LEQ, 0, 0, Math.cos(angle), Math.sin(angle), -1, 0);
+    cuts.atMost(0, 0, Math.cos(angle), Math.sin(angle), -1, 0);
   }
 
   private void addPoint(int i) {
     HighPoints highs = limits.highs();
-    add(Relationship.GEQ, needed(i), 1, u(highs.x(i)), v(highs.y(i)), 0, 0);
-  }
-
-  /** Lets an unknown be 0 only. */
-  void forbid(Unknown unknown) {
-    atMost(unknown, 0);
+    cuts.atLeast(needed(i), 1, u(highs.x(i)), v(highs.y(i)), 0, 0);
   }
 
   /** Bounds an unknown from above. */
   void atMost(Unknown unknown, double value) {
-    double[] factors = new double[Unknown.values().length];
-    factors[unknown.ordinal()] = 1;
-    add(Relationship.LEQ, value, factors);
+    cuts.atMost(unknown.ordinal(), value);
   }
 
   /** The least value of an unknown under all cuts so far; all unknowns there. */
   double[] minimise(Unknown unknown) {
-    double[] factors = new double[Unknown.values().length];
-    factors[unknown.ordinal()] = 1;
-    return new SimplexSolver(EPSILON)
-        .optimize(
-            new MaxIter(MOST_PIVOTS),
-            new LinearObjectiveFunction(factors, 0),
-            new LinearConstraintSet(cuts),
-            GoalType.MINIMIZE,
-            new NonNegativeConstraint(false),
-            PivotSelectionRule.BLAND)
-        .getPoint();
+    return cuts.minimise(unknown.ordinal());
   }
 
   /** Cuts off a solution whose slope exceeds its steepness; tells whether it does. */

@@ -5,6 +5,7 @@ import dev.fillplane.finding.Place;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -61,9 +62,12 @@ public final class TargetFinder {
       if (wish.elevation().isPresent()) {
         findings.warning("elevation-unused", place.at("elevation"));
       }
-      FoundTarget found = LeastFillPlane.find(limits, place, findings);
-      checkSlope(found.plane(), place.at("maximumSlope"), findings);
-      return found;
+      Optional<FoundTarget> found = LeastFillPlane.find(limits, place, findings);
+      if (found.isPresent()) {
+        checkSlope(found.get().plane(), place.at("maximumSlope"), findings);
+        return found.get();
+      }
+      findings.warning("plane-not-found", place.at("shape"));
     }
     return level(limits, place, findings);
   }

@@ -47,11 +47,16 @@ class BagCounterTest {
   }
 
   @Test
-  void ofARangeTheMeanCounts() {
-    BagCount range = BagCounter.count(range(20, 0.004, 0.010));
-    BagCount even = BagCounter.count(layer(20, 0.007));
-    assertEquals(even.bags(), range.bags());
+  void aRangeWidensTheOdds() {
+    BagCount range = BagCounter.count(range(100, 0.004, 0.010));
+    BagCount even = BagCounter.count(layer(100, 0.007));
     assertEquals(even.fill(), range.fill(), 1e-12);
+    assertEquals(even.bags().likely(), range.bags().likely(), 1);
+    int thin = BagOdds.likely(100 * 0.0046, 100, Catalogue.usual());
+    int thick = BagOdds.likely(100 * 0.0094, 100, Catalogue.usual());
+    assertEquals(thin, range.bags().p10(), 1);
+    assertEquals(thick, range.bags().p90(), 1);
+    assertEquals(even.bags(), BagCounter.count(range(100, 0.007, 0.007)).bags());
   }
 
   @Test

@@ -21,7 +21,7 @@ class CholeskyTest {
   void solvesLikeTheLibrary() {
     for (int n : SIZES) {
       RealMatrix matrix = positive(n);
-      Cholesky factor = Cholesky.of(matrix.getData()).orElseThrow();
+      Cholesky factor = Factorization.of(matrix.getData()).orElseThrow();
       double[] b = new Random(n).doubles(n, -1, 1).toArray();
       double[] expected = inverse(matrix).operate(b);
       assertArrayEquals(expected, factor.backward(factor.forward(b)), 1e-9);
@@ -31,7 +31,7 @@ class CholeskyTest {
   @Test
   void blockOfRightHandSidesIsEachOfThem() {
     for (int n : SIZES) {
-      Cholesky factor = Cholesky.of(positive(n).getData()).orElseThrow();
+      Cholesky factor = Factorization.of(positive(n).getData()).orElseThrow();
       RealMatrix many = random(n, 7, 5);
       double[][] rows = many.getData();
       factor.forward(rows, 0, 6);
@@ -46,7 +46,7 @@ class CholeskyTest {
   @Test
   void multiplyUndoesForward() {
     for (int n : SIZES) {
-      Cholesky factor = Cholesky.of(positive(n).getData()).orElseThrow();
+      Cholesky factor = Factorization.of(positive(n).getData()).orElseThrow();
       RealMatrix many = random(n, 3, 9);
       double[][] rows = many.getData();
       factor.forward(rows, 0, 3);
@@ -63,18 +63,19 @@ class CholeskyTest {
       double[] expected = new double[n];
       Arrays.setAll(expected, i -> inverse.getEntry(i, i));
       assertArrayEquals(
-          expected, Cholesky.of(matrix.getData()).orElseThrow().inverseDiagonal(), 1e-9);
+          expected, Factorization.of(matrix.getData()).orElseThrow().inverseDiagonal(), 1e-9);
     }
   }
 
   @Test
   void matrixThatIsNotPositiveDefinite() {
     double[][] singular = {{1, 1}, {1, 1}};
-    assertTrue(Cholesky.of(singular).isEmpty());
-    assertTrue(Cholesky.of(new double[][] {{Double.NaN}}).isEmpty());
-    Cholesky.jittered(singular, 1e-14);
+    assertTrue(Factorization.of(singular).isEmpty());
+    assertTrue(Factorization.of(new double[][] {{Double.NaN}}).isEmpty());
+    Factorization.jittered(singular, 1e-14);
     assertEquals(1e-12, singular[0][0] - 1, 0.2e-12);
-    assertThrows(ArithmeticException.class, () -> Cholesky.jittered(new double[][] {{-1}}, 1e-14));
+    assertThrows(
+        ArithmeticException.class, () -> Factorization.jittered(new double[][] {{-1}}, 1e-14));
   }
 
   private static RealMatrix positive(int n) {

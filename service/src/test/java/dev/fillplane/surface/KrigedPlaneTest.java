@@ -37,6 +37,7 @@ class KrigedPlaneTest {
     assertEquals(0, surface.elevation(5, 3), 1e-12);
     double deviation = surface.deviation(5, 3);
     assertTrue(deviation > 5e-5 && deviation < 5e-4, "deviation " + deviation);
+    assertEquals(1e-8, surface.summary().variogram().get().sill(), 1e-15);
   }
 
   @Test

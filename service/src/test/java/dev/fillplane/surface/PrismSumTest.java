@@ -67,6 +67,25 @@ class PrismSumTest {
     assertEquals(4 * 2 / 3.0, sum.sum().cutVolume(), 1e-12);
   }
 
+  @Test
+  void cellIsItsFourTriangles() {
+    double[] corners = {0.004, -0.001, -0.006, 0.002};
+    double centre = -0.0005;
+    PrismSum cell = new PrismSum();
+    cell.addCell(corners, centre, 2);
+    PrismSum triangles = new PrismSum();
+    double[] x = {0, 2, 2, 0};
+    double[] y = {0, 0, 2, 2};
+    for (int i = 0; i < 4; i++) {
+      int j = (i + 1) % 4;
+      Ring triangle = new Ring(new double[] {x[i], x[j], 1}, new double[] {y[i], y[j], 1});
+      triangles.add(triangle, new double[] {corners[i], corners[j], centre});
+    }
+    assertEquals(triangles.sum().fillVolume(), cell.sum().fillVolume(), 1e-16);
+    assertEquals(triangles.sum().cutVolume(), cell.sum().cutVolume(), 1e-16);
+    assertEquals(triangles.sum().fillArea(), cell.sum().fillArea(), 1e-14);
+  }
+
   private static Prisms prisms(Ring ring, double... millimetres) {
     PrismSum sum = new PrismSum();
     double[] depths = new double[3];

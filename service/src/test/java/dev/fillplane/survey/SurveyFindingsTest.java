@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.FindingsException;
+import dev.fillplane.finding.Place;
 import dev.fillplane.quantity.Amount;
 import java.util.List;
 import java.util.Map;
@@ -134,7 +135,15 @@ class SurveyFindingsTest {
     assertEquals(0.0043, ((Amount) values.get("difference")).si(), 1e-12);
     check("", setup().read("1", 0, 0, 1.0042));
     check("", survey.readingError(0.002));
-    check("", new SurveyBuilder().setup("A", 0.002).read("1", 1.0).read("1", 1.0043));
+    check("", setup().setup("B", 0.002).read("1", 1.0).read("1", 1.0043));
+  }
+
+  /** Readings that are left out do not shift the places of the others. */
+  @Test
+  void placesAreThoseOfTheRequest() {
+    check(
+        "laser-moved #/survey/setups/0/readings/3/reading",
+        setup().read("3", 1.0).read("2", 1, 0, 1.005).ignore("1"));
   }
 
   @Test
@@ -166,19 +175,22 @@ class SurveyFindingsTest {
 
   @Test
   void readingErrorOutOfRange() {
-    check("reading-error-out-of-range #/survey/readingError", setup().readingError(0));
-    check("reading-error-out-of-range #/survey/readingError", setup().readingError(0.11));
-    check(
-        "reading-error-out-of-range #/survey/setups/1/error",
-        setup().setup("B", Double.NaN).read("1", 1.0));
+    check("out-of-range #/survey/readingError", setup().readingError(0));
+    check("out-of-range #/survey/readingError", setup().readingError(0.051));
+    check("out-of-range #/survey/setups/1/error", setup().setup("B", 0.051).read("1", 1.0));
+    check("", setup().setup("B", 0.05).read("1", 1.0));
   }
 
+  /** What the check of single quantities has said is not said again. */
   @Test
-  void tooManySetups() {
-    SurveyBuilder survey = new SurveyBuilder();
-    for (int i = 0; i <= SurveyCheck.SETUPS; i++) {
-      survey.setup("S" + i).read("1", 1.0);
-    }
-    check("too-many-setups #/survey/setups", survey);
+  void readingErrorIsToldOnce() {
+    Findings findings = new Findings();
+    Place there = SurveyBuilder.PLACE.at("readingError");
+    findings.error("out-of-range", there);
+    Survey survey = setup().readingError(0).survey();
+    assertThrows(
+        FindingsException.class,
+        () -> SurveyAdjustment.adjust(survey, SurveyBuilder.PLACE, findings));
+    assertEquals(1, findings.errors().size());
   }
 }

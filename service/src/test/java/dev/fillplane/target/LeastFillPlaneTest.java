@@ -220,6 +220,17 @@ class LeastFillPlaneTest {
     assertCovers(pressed.plane(), hump);
   }
 
+  /** A ceiling that is passed by less than can be told does not count as passed. */
+  @Test
+  void ceilingThatJustFitsBinds() {
+    HighPoints highs = highs((x, y) -> 0.001 * x, 0.1, new double[] {0, 0, 6, 0, 6, 4, 0, 4});
+    Ceiling ceiling = new Ceiling(6, 2, 0.009 - 5e-7, HeightOf.POUR);
+    FoundTarget found = find(highs, 0.002, ceiling);
+    assertTrue(findings.errors().isEmpty());
+    assertTrue(found.boundBy().stream().anyMatch(b -> b.kind() == BoundKind.CEILING));
+    assertCovers(found.plane(), highs);
+  }
+
   @Test
   void ceilingThatNoPlaneCanKeepIsAnError() {
     HighPoints highs = highs((x, y) -> 0.001 * x, 0.1, new double[] {0, 0, 6, 0, 6, 4, 0, 4});

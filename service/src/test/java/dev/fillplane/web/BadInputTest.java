@@ -36,7 +36,7 @@ class BadInputTest {
   void propertyToldTwice() {
     Response answer = RunningService.post(PLANS, "{\"units\":\"metric\",\"units\":\"us\"}");
     problem(answer, 400, "not-json");
-    assertEquals("A property is told twice at line 1, column 25.", answer.path("detail"));
+    assertEquals("A property is told twice at line 1, column 26.", answer.path("detail"));
   }
 
   @Test

@@ -1,0 +1,54 @@
+package dev.fillplane.render;
+
+import org.locationtech.jts.geom.Coordinate;
+
+/** Depths in colours, cut at the outlines; what is not poured is hatched on white. */
+final class ColourLayer {
+
+  static final String CLIP = "depth-rooms";
+  static final String BARE = "depth-bare";
+
+  private ColourLayer() {}
+
+  static Svg draw(Sheet sheet) {
+    Svg svg = new Svg();
+    svg.open("g", "clip-path", "url(#" + CLIP + ")", "fill-rule", "nonzero");
+    ground(svg, sheet);
+    PaddedGrid grid = new PaddedGrid(sheet.plan().depth().grid());
+    int first = sheet.classes().first() + (sheet.partlyBare() ? 0 : 1);
+    for (int i = first; i < sheet.classes().count(); i++) {
+      PathData path = new PathData();
+      for (Coordinate[] ring : BandTracer.trace(grid, sheet.view(), sheet.classes().from(i))) {
+        Coordinate[] simple = PathData.simple(ring);
+        if (simple.length > 3) {
+          path.ring(simple);
+        }
+      }
+      if (!path.isEmpty()) {
+        svg.leaf("path", "fill", sheet.classes().colour(i), "d", path);
+      }
+    }
+    return svg.close("g");
+  }
+
+  private static void ground(Svg svg, Sheet sheet) {
+    rectangle(svg, sheet, "#fff");
+    rectangle(
+        svg,
+        sheet,
+        sheet.partlyBare()
+            ? "url(#" + BARE + ")"
+            : sheet.classes().colour(sheet.classes().first()));
+  }
+
+  private static void rectangle(Svg svg, Sheet sheet, String fill) {
+    View view = sheet.view();
+    svg.leaf(
+        "rect",
+        "x", view.left(),
+        "y", view.top(),
+        "width", view.width(),
+        "height", view.height(),
+        "fill", fill);
+  }
+}

@@ -1,0 +1,116 @@
+package dev.fillplane.render;
+
+import dev.fillplane.depth.DepthSummary;
+import dev.fillplane.plan.Plan;
+import dev.fillplane.plan.PlanRequest;
+import dev.fillplane.room.Room;
+
+/**
+ * The picture of a plan: how deep where, and what the crew sets out and pours in which order.
+ *
+ * <p>One SVG document, 1100 px wide and as high as it needs, y up on plan is up on the picture,
+ * texts in the caller's units. Colours follow the grid of the plan (linear between the centres of
+ * its cells), contours are those of the plan. Texts that would overlap are left out, the less
+ * important ones first. The same plan gives the same text.
+ */
+public final class DepthMap {
+
+  private final Layout layout;
+  private final Sheet sheet;
+  private final ReadingLayer readings;
+  private final RibbonLayer ribbons;
+  private final SpotLayer spots;
+  private final GuideLayer guides;
+  private final Svg map = new Svg();
+
+  DepthMap(PlanRequest request, Plan plan) {
+    layout = Layout.of(request.rooms());
+    sheet = Sheet.of(request, plan, layout.view());
+    readings = new ReadingLayer(sheet);
+    ribbons = new RibbonLayer(sheet);
+    spots = new SpotLayer(sheet);
+    guides = new GuideLayer(sheet);
+    shapes();
+    texts();
+  }
+
+  /**
+   * Draws a plan.
+   *
+   * @param request with at least one room, as it was planned
+   * @param plan its answer
+   * @return an SVG document
+   */
+  public static String draw(PlanRequest request, Plan plan) {
+    return new DepthMap(request, plan).document();
+  }
+
+  /** From the ground up. */
+  private void shapes() {
+    map.add(ColourLayer.draw(sheet))
+        .add(ribbons.draw())
+        .add(ContourLayer.draw(sheet))
+        .add(RoomLayer.draw(sheet))
+        .add(guides.draw())
+        .add(readings.draw())
+        .add(ribbons.arrows())
+        .add(spots.draw())
+        .add(OpeningLayer.draw(sheet));
+  }
+
+  /** The most important first. */
+  private void texts() {
+    spots.label();
+    ribbons.numberEnds();
+    RoomLayer.name(sheet);
+    guides.label();
+    spots.labelProbes();
+    ribbons.numberOthers();
+    readings.label();
+    ContourLayer.label(sheet);
+    map.add(sheet.labels().write());
+  }
+
+  Labels labels() {
+    return sheet.labels();
+  }
+
+  private String document() {
+    Legend legend = new Legend(sheet, readings, ribbons);
+    double height = Math.ceil(layout.height(legend.height(layout.legendColumns())));
+    Svg svg = new Svg();
+    svg.open("svg", "xmlns", "http://www.w3.org/2000/svg", "role", "img", "viewBox",
+        "0 0 1100 " + Svg.number(height), "width", Layout.WIDTH, "height", height,
+        "font-family", "Arial, Helvetica, sans-serif", "fill", "#111",
+        "aria-labelledby", "depth-title depth-desc");
+    svg.text("title", "Depth map: " + TitleBlock.name(sheet.plan()), "id", "depth-title");
+    svg.text("desc", description(), "id", "depth-desc");
+    Defs.write(svg, sheet);
+    svg.leaf("rect", "width", Layout.WIDTH, "height", height, "fill", "#fff");
+    svg.add(TitleBlock.draw(sheet, Layout.EDGE, Layout.EDGE, Layout.WIDTH - 2 * Layout.EDGE));
+    svg.add(map);
+    svg.add(ScaleBar.draw(sheet, layout.view().left(), layout.mapBottom() - ScaleBar.HEIGHT));
+    svg.add(legend.draw(layout.legendLeft(), layout.legendTop(), layout.legendColumns()));
+    return svg.close("svg").toString();
+  }
+
+  private String description() {
+    DepthSummary depth = sheet.plan().depth();
+    Heights heights = sheet.heights();
+    return "Plan of "
+        + sheet.request().rooms().size()
+        + (sheet.request().rooms().size() == 1 ? " room" : " rooms")
+        + " with the depth of a self-levelling pour: "
+        + heights.full(Math.max(0, depth.minimum()))
+        + " to "
+        + heights.full(Math.max(0, depth.maximum()))
+        + ", "
+        + heights.volume(depth.volume())
+        + ", "
+        + sheet.plan().quantities().bags().order()
+        + " bags to order. Rooms: "
+        + String.join(", ", sheet.request().rooms().stream().map(Room::id).toList())
+        + ". "
+        + TitleBlock.CAUTION;
+  }
+}

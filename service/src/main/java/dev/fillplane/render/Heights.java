@@ -1,0 +1,84 @@
+package dev.fillplane.render;
+
+import dev.fillplane.quantity.Dimension;
+import dev.fillplane.quantity.Rounding;
+import dev.fillplane.quantity.UnitSystem;
+
+/** Writes heights, lengths and volumes as a person on site reads them: mm, or fractions of an inch. */
+final class Heights {
+
+  private static final int FRACTIONS = 16;
+
+  private final UnitSystem units;
+
+  Heights(UnitSystem units) {
+    this.units = units;
+  }
+
+  /** A height to 1 mm or 1/16 in, without its unit. */
+  String bare(double height) {
+    double value = Dimension.HEIGHT.unit(units).fromSi(height);
+    return metric() ? Svg.number(Rounding.toDecimals(value, 0)) : inches(value);
+  }
+
+  /** The same with its unit. */
+  String full(double height) {
+    return bare(height) + " " + unit();
+  }
+
+  /** An elevation: to 0.1 mm or 1/16 in, with its unit. */
+  String elevation(double elevation) {
+    double value = Dimension.HEIGHT.unit(units).fromSi(elevation);
+    return (metric() ? Svg.number(Rounding.toDecimals(value, 1)) : inches(value)) + " " + unit();
+  }
+
+  String unit() {
+    return metric() ? "mm" : "in";
+  }
+
+  /** The unit in words. */
+  String unitName() {
+    return metric() ? "mm" : "inches";
+  }
+
+  private boolean metric() {
+    return units == UnitSystem.METRIC;
+  }
+
+  /** Whole inches and a fraction in its lowest terms. */
+  private static String inches(double inches) {
+    long parts = Math.round(Math.abs(inches) * FRACTIONS);
+    long whole = parts / FRACTIONS;
+    long rest = parts % FRACTIONS;
+    String sign = inches < 0 && parts > 0 ? "-" : "";
+    if (rest == 0) {
+      return sign + whole;
+    }
+    long common = Long.lowestOneBit(rest);
+    String fraction = rest / common + "/" + FRACTIONS / common;
+    return sign + (whole > 0 ? whole + " " : "") + fraction;
+  }
+
+  /** A volume of underlayment with its unit. */
+  String volume(double volume) {
+    double value = Dimension.FILL.unit(units).fromSi(volume);
+    int decimals = value < 100 ? 1 : 0;
+    return Svg.number(Rounding.toDecimals(value, decimals)) + (metric() ? " L" : " cu ft");
+  }
+
+  /** A slope with its unit. */
+  String slope(double slope) {
+    double value = Dimension.SLOPE.unit(units).fromSi(slope);
+    return Svg.number(Rounding.toDecimals(value, 2)) + (metric() ? " mm/m" : " in/ft");
+  }
+
+  /** Metres in one unit of length on plan. */
+  double planUnit() {
+    return Dimension.PLAN.unit(units).factor();
+  }
+
+  /** A length on plan, given in its unit. */
+  String length(double inUnit) {
+    return Svg.number(inUnit) + (metric() ? " m" : " ft");
+  }
+}

@@ -1,0 +1,57 @@
+package dev.fillplane.render;
+
+import org.locationtech.jts.geom.Envelope;
+
+/**
+ * A text on the map.
+ *
+ * @param x px of its middle
+ * @param y px of its middle
+ */
+record Label(String text, double x, double y, Look look) {
+
+  private static final double BOLDER = 1.06;
+
+  double width() {
+    double plain = Lettering.width(text, look.size());
+    double text = look.weight().equals("bold") ? BOLDER * plain : plain;
+    return look.padding() > 0 ? Math.max(text + 2 * look.padding(), height()) : text;
+  }
+
+  double height() {
+    return look.size() + 2 * look.padding();
+  }
+
+  /** What it covers, frame included. */
+  Envelope box() {
+    return new Envelope(
+        x - width() / 2, x + width() / 2, y - height() / 2, y + height() / 2);
+  }
+
+  Label movedTo(double newX, double newY) {
+    return new Label(text, newX, newY, look);
+  }
+
+  void write(Svg svg) {
+    if (look.padding() > 0) {
+      svg.leaf(
+          "rect",
+          "x", x - width() / 2,
+          "y", y - height() / 2,
+          "width", width(),
+          "height", height(),
+          "rx", look.corner(),
+          "fill", "#fff",
+          "stroke", "#111",
+          "stroke-width", 1);
+    }
+    svg.text(
+        "text",
+        text,
+        "x", x,
+        "y", y + 0.36 * look.size(),
+        "font-size", look.size(),
+        "font-weight", look.weight(),
+        "font-style", look.slant());
+  }
+}

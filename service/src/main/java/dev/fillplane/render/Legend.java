@@ -1,0 +1,135 @@
+package dev.fillplane.render;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.locationtech.jts.geom.Coordinate;
+
+/** What colours and symbols mean; only what the map shows. */
+final class Legend {
+
+  static final double ROW = 22;
+  static final double COLUMN = 255;
+
+  private static final double SWATCH = 30;
+
+  private record Entry(Consumer<Svg> symbol, String text) {}
+
+  private final List<Entry> entries = new ArrayList<>();
+  private final Sheet sheet;
+
+  Legend(Sheet sheet, ReadingLayer readings, RibbonLayer ribbons) {
+    this.sheet = sheet;
+    colours();
+    spots(readings);
+    rooms();
+    guides();
+    ribbons(ribbons);
+  }
+
+  private void colours() {
+    int first = sheet.classes().first();
+    for (int i = first; i < sheet.classes().count() && sheet.plan().depth().maximum() > 0; i++) {
+      String colour = sheet.classes().colour(i);
+      add(svg -> swatch(svg, colour), sheet.classes().text(i));
+    }
+    if (sheet.partlyBare()) {
+      add(svg -> swatch(svg, "url(#" + ColourLayer.BARE + ")"), "not poured: floor at target or above");
+    }
+    if (!sheet.plan().depth().contours().contours().isEmpty()) {
+      add(svg -> line(svg, "#222", 1.2, "none"),
+          "contour, every " + sheet.heights().full(sheet.classes().step()));
+    }
+  }
+
+  private void spots(ReadingLayer readings) {
+    add(svg -> Symbols.high(svg, SWATCH / 2, 0), "high spot of the floor");
+    if (sheet.plan().depth().maximum() > 0) {
+      add(svg -> Symbols.low(svg, SWATCH / 2, 0), "low spot: deepest pour");
+    }
+    if (!readings.isEmpty()) {
+      add(svg -> Symbols.dot(svg, SWATCH / 2, 0),
+          "reading: depth, minus where too high");
+    }
+    if (readings.hasSuspects()) {
+      add(svg -> Symbols.ring(svg, SWATCH / 2, 0), "suspect reading: take again");
+    }
+    if (!sheet.request().probes().isEmpty()) {
+      add(svg -> Symbols.probe(svg, SWATCH / 2, 0), "probe, depth there");
+    }
+  }
+
+  private void rooms() {
+    if (sheet.request().rooms().stream().anyMatch(room -> room.outline().rings().size() > 1)) {
+      add(svg -> swatch(svg, "url(#" + RoomLayer.ISLAND + ")"), "island, not poured");
+    }
+    if (!sheet.plan().quantities().dams().isEmpty()) {
+      add(svg -> {
+            line(svg, "#111", 7, "none");
+            line(svg, "#fff", 3, "5 5");
+          },
+          "dam across an opening, height in " + sheet.heights().unitName());
+    }
+  }
+
+  private void guides() {
+    if (!sheet.plan().pins().isEmpty()) {
+      add(svg -> Symbols.pin(svg, SWATCH / 2, 0),
+          "depth pin, height in " + sheet.heights().unitName());
+    }
+    if (!sheet.plan().rails().isEmpty()) {
+      add(svg -> Symbols.rail(svg, new Coordinate(0, 0), new Coordinate(SWATCH, 0)),
+          "screed rail, heights in " + sheet.heights().unitName());
+    }
+  }
+
+  private void ribbons(RibbonLayer ribbons) {
+    if (ribbons.isEmpty()) {
+      return;
+    }
+    add(svg -> line(svg, "#111", 1, "5 4"), "edge of a ribbon");
+    String every = ribbons.every() == 1 ? "" : " (ends, one in " + ribbons.every() + ")";
+    add(svg -> new Label("7", SWATCH / 2, 0, Look.RIBBON).write(svg), "order of pouring" + every);
+    add(svg -> Symbols.travel(svg, new Coordinate(0, 0), new Coordinate(SWATCH, 0)),
+        "direction of travel");
+  }
+
+  private void add(Consumer<Svg> symbol, String text) {
+    entries.add(new Entry(symbol, text));
+  }
+
+  private static void swatch(Svg svg, String fill) {
+    svg.leaf("rect", "x", 0, "y", -8, "width", SWATCH, "height", 16, "fill", "#fff");
+    svg.leaf("rect", "x", 0, "y", -8, "width", SWATCH, "height", 16, "fill", fill,
+        "stroke", "#111", "stroke-width", 0.8);
+  }
+
+  private static void line(Svg svg, String colour, double width, String dashes) {
+    svg.leaf("path", "fill", "none", "stroke", colour, "stroke-width", width,
+        "stroke-dasharray", dashes, "d", "M0 0H" + Svg.number(SWATCH));
+  }
+
+  /** Its height in so many columns. */
+  double height(int columns) {
+    return ROW * rows(columns);
+  }
+
+  private int rows(int columns) {
+    return (entries.size() + columns - 1) / columns;
+  }
+
+  /** Column after column from the top left. */
+  Svg draw(double left, double top, int columns) {
+    Svg svg = new Svg();
+    int rows = rows(columns);
+    for (int i = 0; i < entries.size(); i++) {
+      double x = left + i / rows * COLUMN;
+      double y = top + (i % rows + 0.5) * ROW;
+      svg.open("g", "transform", "translate(" + Svg.number(x) + " " + Svg.number(y) + ")");
+      entries.get(i).symbol().accept(svg);
+      svg.text("text", entries.get(i).text(), "x", SWATCH + 10, "y", 4, "font-size", 12);
+      svg.close("g");
+    }
+    return svg;
+  }
+}

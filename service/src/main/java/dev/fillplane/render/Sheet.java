@@ -1,0 +1,49 @@
+package dev.fillplane.render;
+
+import dev.fillplane.plan.Plan;
+import dev.fillplane.plan.PlanRequest;
+import dev.fillplane.target.Plane;
+import java.util.List;
+import org.locationtech.jts.geom.Polygon;
+
+/** What every layer of one map works with. */
+record Sheet(
+    PlanRequest request,
+    Plan plan,
+    View view,
+    Labels labels,
+    Heights heights,
+    DepthClasses classes,
+    List<Polygon> rooms) {
+
+  /** How far the frame of the map stands off the rooms, px. */
+  static final double MARGIN = 56;
+
+  static Sheet of(PlanRequest request, Plan plan, View view) {
+    return new Sheet(
+        request,
+        plan,
+        view,
+        new Labels(view.box(MARGIN)),
+        new Heights(request.units()),
+        new DepthClasses(request.units(), plan.depth().minimum(), plan.depth().maximum()),
+        request.rooms().stream().map(room -> room.outline().polygon()).toList());
+  }
+
+  /** Target minus an elevation; negative where that stands above the target. */
+  double depth(double x, double y, double elevation) {
+    Plane target =
+        new Plane(plan.target().elevation(), plan.target().slopeX(), plan.target().slopeY());
+    return target.at(x, y) - elevation;
+  }
+
+  /** Whether the floor stands at the target or above it somewhere. */
+  boolean partlyBare() {
+    return plan.depth().minimum() <= 0;
+  }
+
+  /** A label in the middle of a symbol, to be moved beside it. */
+  Label label(String text, double planX, double planY, Look look) {
+    return new Label(text, view.x(planX), view.y(planY), look);
+  }
+}

@@ -1,0 +1,74 @@
+package dev.fillplane.render;
+
+import dev.fillplane.depth.Deepest;
+import dev.fillplane.depth.Highest;
+import dev.fillplane.depth.Probe;
+import dev.fillplane.depth.ProbeWish;
+
+/** High spot, low spot and probes. */
+final class SpotLayer {
+
+  private static final double REACH = 9;
+
+  private final Sheet sheet;
+
+  SpotLayer(Sheet sheet) {
+    this.sheet = sheet;
+  }
+
+  Svg draw() {
+    Svg svg = new Svg();
+    for (ProbeWish probe : sheet.request().probes()) {
+      double x = sheet.view().x(probe.x());
+      double y = sheet.view().y(probe.y());
+      if (shown(x, y)) {
+        Symbols.probe(svg, x, y);
+        sheet.labels().block(x, y, 7);
+      }
+    }
+    Highest high = sheet.plan().depth().highest();
+    Symbols.high(svg, sheet.view().x(high.x()), sheet.view().y(high.y()));
+    sheet.labels().block(sheet.view().x(high.x()), sheet.view().y(high.y()), REACH);
+    if (isPoured()) {
+      Deepest low = sheet.plan().depth().deepest();
+      Symbols.low(svg, sheet.view().x(low.x()), sheet.view().y(low.y()));
+      sheet.labels().block(sheet.view().x(low.x()), sheet.view().y(low.y()), REACH);
+    }
+    return svg;
+  }
+
+  boolean isPoured() {
+    return sheet.plan().depth().maximum() > 0;
+  }
+
+  private boolean shown(double x, double y) {
+    return sheet.view().box(Sheet.MARGIN).contains(x, y);
+  }
+
+  void label() {
+    Highest high = sheet.plan().depth().highest();
+    double depth = sheet.depth(high.x(), high.y(), high.elevation());
+    String over = depth < 0 ? " over target" : "";
+    near("HIGH SPOT " + sheet.heights().full(Math.abs(depth)) + over, high.x(), high.y());
+    if (isPoured()) {
+      Deepest low = sheet.plan().depth().deepest();
+      near("LOW SPOT " + sheet.heights().full(low.depth()), low.x(), low.y());
+    }
+  }
+
+  private void near(String text, double x, double y) {
+    sheet.labels().near(sheet.label(text, x, y, Look.SPOT), REACH + 1);
+  }
+
+  void labelProbes() {
+    for (ProbeWish wish : sheet.request().probes()) {
+      for (Probe probe : sheet.plan().depth().probes()) {
+        if (probe.id().equals(wish.id())) {
+          String name = Lettering.fit(probe.id(), Look.GUIDE.size(), 110);
+          String text = (name + " " + sheet.heights().bare(probe.depth())).strip();
+          sheet.labels().beside(sheet.label(text, wish.x(), wish.y(), Look.GUIDE), 8);
+        }
+      }
+    }
+  }
+}
