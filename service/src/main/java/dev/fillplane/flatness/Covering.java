@@ -19,11 +19,13 @@ public enum Covering {
       "guideline of the wood flooring trade association: 3/16 in in 10 ft";
 
   private final String title;
-  private final FlatnessLimit limit;
+  private final int sixteenths;
+  private final String source;
 
   Covering(String title, int sixteenths, String source) {
     this.title = title;
-    limit = FlatnessLimit.inTenFeet(sixteenths, source);
+    this.sixteenths = sixteenths;
+    this.source = source;
   }
 
   /** Its name for people. */
@@ -33,6 +35,6 @@ public enum Covering {
 
   /** The largest gap that it allows; the covering's own instructions come first. */
   public FlatnessLimit limit() {
-    return limit;
+    return FlatnessLimit.inTenFeet(sixteenths, source);
   }
 }

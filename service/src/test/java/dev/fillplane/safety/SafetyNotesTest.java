@@ -184,7 +184,7 @@ class SafetyNotesTest {
     for (int i = 1; i < notes.size(); i++) {
       Note before = notes.get(i - 1);
       int order = before.severity().compareTo(notes.get(i).severity());
-      assertTrue(order < 0 || order == 0 && before.code().compareTo(notes.get(i).code()) < 0);
+      assertTrue(order < 0 || (order == 0 && before.code().compareTo(notes.get(i).code()) < 0));
     }
   }
 
@@ -213,11 +213,11 @@ class SafetyNotesTest {
   }
 
   private static void apply(String change, Map<String, Severity> expected) {
-    String[] parts = change.substring(1).split(":");
+    int colon = change.indexOf(':');
     if (change.startsWith("-")) {
-      expected.remove(parts[0]);
+      expected.remove(change.substring(1));
     } else {
-      expected.put(parts[0], Severity.valueOf(parts[1]));
+      expected.put(change.substring(1, colon), Severity.valueOf(change.substring(colon + 1)));
     }
   }
 
