@@ -49,7 +49,7 @@ final class Legend {
     }
     if (!readings.isEmpty()) {
       add(svg -> Symbols.dot(svg, SWATCH / 2, 0),
-          "reading: depth, minus where too high");
+          sheet.closeUp() ? "reading: depth, minus where too high" : "reading");
     }
     if (readings.hasSuspects()) {
       add(svg -> Symbols.ring(svg, SWATCH / 2, 0), "suspect reading: take again");
@@ -68,7 +68,7 @@ final class Legend {
             line(svg, "#111", 7, "none");
             line(svg, "#fff", 3, "5 5");
           },
-          "dam across an opening, height in " + sheet.heights().unitName());
+          "dam, height in " + sheet.heights().unitName());
     }
   }
 
