@@ -25,7 +25,7 @@ public final class DepthMap {
 
   DepthMap(PlanRequest request, Plan plan) {
     layout = Layout.of(request.rooms());
-    sheet = Sheet.of(request, plan, layout.view());
+    sheet = Sheet.of(request, plan, layout.view(), layout.mapArea());
     readings = new ReadingLayer(sheet);
     ribbons = new RibbonLayer(sheet);
     spots = new SpotLayer(sheet);
@@ -61,10 +61,10 @@ public final class DepthMap {
   /** The most important first. */
   private void texts() {
     spots.label();
-    ribbons.numberEnds();
     RoomLayer.name(sheet);
-    guides.label();
+    ribbons.numberEnds();
     spots.labelProbes();
+    guides.label();
     ribbons.numberOthers();
     readings.label();
     ContourLayer.label(sheet);

@@ -71,7 +71,9 @@ final class Heights {
   /** A slope with its unit. */
   String slope(double slope) {
     double value = Dimension.SLOPE.unit(units).fromSi(slope);
-    return Svg.number(Rounding.toDecimals(value, 2)) + (metric() ? " mm/m" : " in/ft");
+    return metric()
+        ? Svg.number(Rounding.toDecimals(value, 2)) + " mm/m"
+        : Rounding.toDecimals(value, 3) + " in/ft";
   }
 
   /** Metres in one unit of length on plan. */

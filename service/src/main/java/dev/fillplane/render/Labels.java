@@ -63,8 +63,8 @@ final class Labels {
 
   /** Shows the label close beside a symbol of a radius, on the first side with room. */
   boolean beside(Label label, double radius) {
-    for (int i = 0; i < 4; i++) {
-      if (place(besides(label, radius, SIDES[i]))) {
+    for (int i = 0; i < 8; i++) {
+      if (place(besides(label, radius + (i < 4 ? 0 : 6), SIDES[i % 4]))) {
         return true;
       }
     }

@@ -6,7 +6,7 @@ import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 
 /**
- * How a map lies on its page: the legend beside a high or square map, below a wide one.
+ * How a map lies on its page: the legend beside the map, or below it where the map then grows.
  *
  * @param legendBeside whether the legend stands on the right
  */
@@ -16,7 +16,11 @@ record Layout(View view, boolean legendBeside) {
   static final double EDGE = 30;
   static final double TOP = EDGE + TitleBlock.HEIGHT;
 
-  private static final double WIDE = 1.7;
+  /** The legend goes below where that makes the map so much larger. */
+  private static final double GAIN = 1.33;
+
+  private static final double USUAL = 900;
+  private static final double HIGH = 1500;
   private static final double LARGEST_SCALE = 600;
   private static final double SMALLEST_EXTENT = 0.01;
 
@@ -29,15 +33,27 @@ record Layout(View view, boolean legendBeside) {
     }
     double width = Math.max(SMALLEST_EXTENT, extent.getWidth());
     double height = Math.max(SMALLEST_EXTENT, extent.getHeight());
-    boolean beside = width / height <= WIDE;
-    double across = WIDTH - 2 * EDGE - (beside ? Legend.COLUMN : 0);
-    double down = height > 3 * width ? 1500 : 900;
-    double scale =
-        Math.min(
-            LARGEST_SCALE,
-            Math.min((across - 2 * Sheet.MARGIN) / width, (down - 2 * Sheet.MARGIN) / height));
+    boolean beside = scale(width, height, false) < GAIN * scale(width, height, true);
+    double across = across(beside);
+    double scale = scale(width, height, beside);
     double left = EDGE + (across - width * scale) / 2;
     return new Layout(new View(extent, scale, left, TOP + Sheet.MARGIN), beside);
+  }
+
+  private static double across(boolean beside) {
+    return WIDTH - 2 * EDGE - (beside ? Legend.COLUMN : 0);
+  }
+
+  private static double scale(double width, double height, boolean beside) {
+    double down = height > 3 * width ? HIGH : USUAL;
+    double most = (across(beside) - 2 * Sheet.MARGIN) / width;
+    return Math.min(LARGEST_SCALE, Math.min(most, (down - 2 * Sheet.MARGIN) / height));
+  }
+
+  /** Where the map may have texts, px. */
+  Envelope mapArea() {
+    double right = EDGE + across(legendBeside);
+    return new Envelope(EDGE, right, TOP, view.top() + view.height() + Sheet.MARGIN);
   }
 
   /** Lower end of the map, scale bar included. */

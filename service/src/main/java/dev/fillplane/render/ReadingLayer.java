@@ -66,6 +66,9 @@ final class ReadingLayer {
     order.sort(Comparator.comparing(point -> !suspects.contains(point.point())));
     points.stream().max(Comparator.comparingDouble(this::depth)).ifPresent(p -> order.add(0, p));
     points.stream().min(Comparator.comparingDouble(this::depth)).ifPresent(p -> order.add(0, p));
+    if (!sheet.closeUp()) {
+      order.removeIf(point -> !suspects.contains(point.point()));
+    }
     Set<String> done = new TreeSet<>();
     for (AdjustedPoint point : order) {
       if (done.add(point.point())) {

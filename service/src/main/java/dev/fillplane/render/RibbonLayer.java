@@ -7,18 +7,25 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.locationtech.jts.algorithm.MinimumDiameter;
 import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineSegment;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.math.Vector2D;
 
 /** Ribbons of the first lift: dashed edges, order numbers, the direction of travel of each bay. */
 final class RibbonLayer {
 
   private static final double ROOM_FOR_NUMBER = 26;
   private static final double ARROW = 70;
+  private static final double SHORTEST = 24;
   private static final double OFF_NUMBERS = 20;
+
+  /** Cosine from which on the first ribbon tells the direction. */
+  private static final double CLEAR = 0.3;
 
   private final Sheet sheet;
   private final List<List<Ribbon>> bays = new ArrayList<>();
@@ -116,26 +123,41 @@ final class RibbonLayer {
   /** Arrows from the first ribbon of each bay towards the last. */
   Svg arrows() {
     Svg svg = new Svg();
-    for (List<Coordinate> bay : middles) {
-      Coordinate first = bay.get(0);
-      Coordinate last = bay.get(bay.size() - 1);
-      double length = first.distance(last);
-      if (length > 24) {
-        double shown = Math.min(1, ARROW / length);
-        LineSegment line = beside(new LineSegment(first, last));
-        Coordinate tip = line.pointAlong(shown);
-        Symbols.travel(svg, line.p0, tip);
-        sheet.labels().block(line.p0, tip, 7);
+    for (int i = 0; i < bays.size(); i++) {
+      Coordinate first = middles.get(i).get(0);
+      Coordinate last = middles.get(i).get(middles.get(i).size() - 1);
+      if (first.distance(last) > SHORTEST) {
+        LineSegment line = beside(arrow(first, last, axis(bays.get(i).get(0))));
+        Symbols.travel(svg, line.p0, line.p1);
+        sheet.labels().block(line.p0, line.p1, 7);
       }
     }
     return svg;
+  }
+
+  /** Straight across the first ribbon, on the side of the last. */
+  private static LineSegment arrow(Coordinate first, Coordinate last, Vector2D across) {
+    Vector2D toLast = new Vector2D(first, last);
+    double length = Math.min(ARROW, 0.5 * toLast.length());
+    double ahead = across.dot(toLast.normalize());
+    boolean clear = Math.abs(ahead) > CLEAR;
+    Vector2D along = clear ? across.multiply(Math.signum(ahead)) : toLast.normalize();
+    return new LineSegment(first, along.multiply(length).translate(first));
+  }
+
+  /** Across a ribbon: along the line over which it is narrowest. */
+  private Vector2D axis(Ribbon ribbon) {
+    LineString narrowest = new MinimumDiameter(ribbon.outline().polygon()).getDiameter();
+    Vector2D across =
+        new Vector2D(narrowest.getCoordinateN(0), narrowest.getCoordinateN(1)).normalize();
+    return new Vector2D(across.getX(), -across.getY());
   }
 
   /** Off the numbers, on the side on which it stays in a room. */
   private LineSegment beside(LineSegment line) {
     for (double off : new double[] {OFF_NUMBERS, -OFF_NUMBERS}) {
       LineSegment moved = line.offset(off);
-      if (inRoom(moved.p0) && inRoom(moved.pointAlong(Math.min(1, ARROW / line.getLength())))) {
+      if (inRoom(moved.p0) && inRoom(moved.p1)) {
         return moved;
       }
     }

@@ -4,6 +4,7 @@ import dev.fillplane.plan.Plan;
 import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.target.Plane;
 import java.util.List;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 
 /** What every layer of one map works with. */
@@ -19,12 +20,20 @@ record Sheet(
   /** How far the frame of the map stands off the rooms, px. */
   static final double MARGIN = 56;
 
-  static Sheet of(PlanRequest request, Plan plan, View view) {
+  /** Below this scale, px in a metre, the depths of single readings would hide the map. */
+  private static final double CLOSE_UP = 42;
+
+  /**
+   * A sheet without labels.
+   *
+   * @param area px in which labels must stay
+   */
+  static Sheet of(PlanRequest request, Plan plan, View view, Envelope area) {
     return new Sheet(
         request,
         plan,
         view,
-        new Labels(view.box(MARGIN)),
+        new Labels(area),
         new Heights(request.units()),
         new DepthClasses(request.units(), plan.depth().minimum(), plan.depth().maximum()),
         request.rooms().stream().map(room -> room.outline().polygon()).toList());
@@ -40,6 +49,11 @@ record Sheet(
   /** Whether the floor stands at the target or above it somewhere. */
   boolean partlyBare() {
     return plan.depth().minimum() <= 0;
+  }
+
+  /** Whether every reading is told with its depth. */
+  boolean closeUp() {
+    return view.scale() >= CLOSE_UP;
   }
 
   /** A label in the middle of a symbol, to be moved beside it. */

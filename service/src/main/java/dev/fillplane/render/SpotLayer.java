@@ -62,11 +62,14 @@ final class SpotLayer {
 
   void labelProbes() {
     for (ProbeWish wish : sheet.request().probes()) {
+      if (!shown(sheet.view().x(wish.x()), sheet.view().y(wish.y()))) {
+        continue;
+      }
       for (Probe probe : sheet.plan().depth().probes()) {
         if (probe.id().equals(wish.id())) {
           String name = Lettering.fit(probe.id(), Look.GUIDE.size(), 110);
           String text = (name + " " + sheet.heights().bare(probe.depth())).strip();
-          sheet.labels().beside(sheet.label(text, wish.x(), wish.y(), Look.GUIDE), 8);
+          sheet.labels().near(sheet.label(text, wish.x(), wish.y(), Look.GUIDE), 8);
         }
       }
     }

@@ -55,13 +55,17 @@ final class Floors {
         room("passage", List.of(exit("way out", 0, 4.9, 0, 5.7)), rectangle(0, 4.5, 9.9, 6)));
   }
 
-  /** Six by five rooms of 4 m, each with its own way out. */
+  /** Six by five rooms of 4 m; each leads to the one south of it, the last row out. */
   static List<Room> thirty() {
     List<Room> rooms = new ArrayList<>();
     for (int i = 0; i < 30; i++) {
       double x = i % 6 * 4.2;
-      double y = i / 6 * 4.2;
-      Opening out = exit("out", x + 1, y, x + 1.9, y);
+      double y = i / 6 * 4;
+      Opening out =
+          i < 6
+              ? exit("out", x + 1, y, x + 1.9, y)
+              : opening("door", x + 1, y, x + 1.9, y, OpeningKind.DOORWAY,
+                  Optional.of("room " + (i - 5)));
       rooms.add(room("room " + (i + 1), List.of(out), rectangle(x, y, x + 4, y + 4)));
     }
     return rooms;
