@@ -62,7 +62,8 @@ class PourPlannerTest {
   @Test
   void batchesOfOneRibbonMustJoin() {
     Room room =
-        TestRooms.room("room", TestRooms.rectangle(0, 0, 0.4, 0.4), TestRooms.exit(0.4, 0, 0.4, 0.4));
+        TestRooms.room(
+            "room", TestRooms.rectangle(0, 0, 0.4, 0.4), TestRooms.exit(0.4, 0, 0.4, 0.4));
     Ribbon ribbon = pour(room, TiltedDepths.even(0.150)).bays().get(0).ribbons().get(0);
     assertEquals(2, ribbon.batches());
     assertEquals(455, ribbon.edgeAge(), 1e-9);
@@ -75,8 +76,7 @@ class PourPlannerTest {
   @Test
   void crumbOfAnEdgeCountsForNothing() {
     Room room =
-        TestRooms.room(
-            "room", TestRooms.rectangle(0, 0, 4, 2.5), TestRooms.exit(4, 0.5, 4, 1.5));
+        TestRooms.room("room", TestRooms.rectangle(0, 0, 4, 2.5), TestRooms.exit(4, 0.5, 4, 1.5));
     RibbonRule rule = new RibbonRule(0.015, 0.4, 0.4, 400);
     BayPlan plan = BayPlan.of(List.of(room), TiltedDepths.even(0.015003), rule);
     List<Ribbon> ribbons = plan(plan).bays().get(0).ribbons();
@@ -168,8 +168,7 @@ class PourPlannerTest {
   void worstBayDecides() {
     Room closet = TestRooms.room("closet", TestRooms.rectangle(10, 0, 1, 1));
     BayPlan plan =
-        BayPlan.of(
-            List.of(TestRooms.hall(), closet), TiltedDepths.even(0.009), TestRooms.BUCKETS);
+        BayPlan.of(List.of(TestRooms.hall(), closet), TiltedDepths.even(0.009), TestRooms.BUCKETS);
     Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), 400, NO_WATER);
     // The closet takes one batch, its edges are 215 s old; those of the hall 455 s.
     assertEquals("closet", pour.bays().get(0).id());
