@@ -3,6 +3,7 @@ package dev.fillplane.depth;
 import dev.fillplane.room.Position;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
@@ -111,7 +112,7 @@ final class LineJoin {
       return line;
     }
     List<Position> turned = new ArrayList<>(line);
-    java.util.Collections.reverse(turned);
+    Collections.reverse(turned);
     return turned;
   }
 }

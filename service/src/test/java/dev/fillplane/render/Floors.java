@@ -35,11 +35,13 @@ final class Floors {
   }
 
   static List<Room> passage() {
-    return List.of(room("long passage", List.of(exit("end", 20, 0.1, 20, 1.1)), rectangle(0, 0, 20, 1.2)));
+    return List.of(
+        room("long passage", List.of(exit("end", 20, 0.1, 20, 1.1)), rectangle(0, 0, 20, 1.2)));
   }
 
   static List<Room> upright() {
-    return List.of(room("lift lobby", List.of(exit("end", 0.1, 20, 1.1, 20)), rectangle(0, 0, 1.2, 20)));
+    return List.of(
+        room("lift lobby", List.of(exit("end", 0.1, 20, 1.1, 20)), rectangle(0, 0, 1.2, 20)));
   }
 
   static List<Room> closet() {
@@ -97,7 +99,12 @@ final class Floors {
   }
 
   private static Opening opening(
-      String id, double x1, double y1, double x2, double y2, OpeningKind kind,
+      String id,
+      double x1,
+      double y1,
+      double x2,
+      double y2,
+      OpeningKind kind,
       Optional<String> into) {
     return new Opening(id, new Position(x1, y1), new Position(x2, y2), kind, into);
   }
