@@ -108,7 +108,7 @@ final class LineJoin {
   private static List<Position> fromWest(List<Position> line) {
     Position first = line.get(0);
     Position last = line.get(line.size() - 1);
-    if (last.x() > first.x() || last.x() == first.x() && last.y() >= first.y()) {
+    if (last.x() > first.x() || (last.x() == first.x() && last.y() >= first.y())) {
       return line;
     }
     List<Position> turned = new ArrayList<>(line);
