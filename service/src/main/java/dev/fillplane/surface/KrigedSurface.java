@@ -17,7 +17,7 @@ import java.util.Optional;
  * the least power of ten times that which helps.
  *
  * <p>With a nugget raised like that, spots of a floor rougher than its Gaussian shape allows are
- * met only to some tenths of a millimetre.
+ * met only to about a millimetre.
  *
  * <p>Exact for that model up to rounding and the table of correlations (relative 5e-11). The
  * uncertainty of the fitted covariance is not in the deviation. Time grows with the cube of the
