@@ -54,8 +54,8 @@ public final class DepthMap {
         .add(guides.draw())
         .add(readings.draw())
         .add(ribbons.arrows())
-        .add(spots.draw())
-        .add(OpeningLayer.draw(sheet));
+        .add(OpeningLayer.draw(sheet))
+        .add(spots.draw());
   }
 
   /** The most important first. */

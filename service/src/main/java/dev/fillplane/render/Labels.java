@@ -112,14 +112,11 @@ final class Labels {
   /** All labels with a light rim that keeps them readable on any colour. */
   Svg write() {
     Svg svg = new Svg();
-    svg.open(
-        "g",
-        "text-anchor", "middle",
-        "fill", "#111",
-        "stroke", "#fff",
-        "stroke-width", 3.5,
-        "stroke-linejoin", "round",
-        "paint-order", "stroke");
+    // Rims first and apart: not every viewer can draw the rim of a text under its fill.
+    svg.open("g", "text-anchor", "middle", "fill", "none", "stroke", "#fff", "stroke-width", 3.5,
+        "stroke-linejoin", "round", "aria-hidden", "true");
+    placed.stream().filter(label -> !label.isFramed()).forEach(label -> label.writeText(svg));
+    svg.close("g").open("g", "text-anchor", "middle", "fill", "#111");
     placed.forEach(label -> label.write(svg));
     return svg.close("g");
   }

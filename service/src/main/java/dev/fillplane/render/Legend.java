@@ -89,13 +89,19 @@ final class Legend {
     }
     add(svg -> line(svg, "#111", 1, "5 4"), "edge of a ribbon");
     String every = ribbons.every() == 1 ? "" : " (ends, one in " + ribbons.every() + ")";
-    add(svg -> new Label("7", SWATCH / 2, 0, Look.RIBBON).write(svg), "order of pouring" + every);
+    add(Legend::number, "order of pouring" + every);
     add(svg -> Symbols.travel(svg, new Coordinate(0, 0), new Coordinate(SWATCH, 0)),
         "direction of travel");
   }
 
   private void add(Consumer<Svg> symbol, String text) {
     entries.add(new Entry(symbol, text));
+  }
+
+  private static void number(Svg svg) {
+    svg.open("g", "text-anchor", "middle");
+    new Label("7", SWATCH / 2, 0, Look.RIBBON).write(svg);
+    svg.close("g");
   }
 
   private static void swatch(Svg svg, String fill) {

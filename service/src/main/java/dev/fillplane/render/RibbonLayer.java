@@ -21,6 +21,7 @@ final class RibbonLayer {
 
   private static final double ROOM_FOR_NUMBER = 26;
   private static final double ARROW = 70;
+  private static final double[] SHIFTS = {0, 22, -22, 40, -40, 60, -60};
   private static final double SHORTEST = 24;
   private static final double OFF_NUMBERS = 20;
 
@@ -170,8 +171,19 @@ final class RibbonLayer {
     Coordinate at = middles.get(bay).get(ribbon);
     String order = Integer.toString(bays.get(bay).get(ribbon).order());
     Label label = new Label(order, at.x, at.y, Look.RIBBON);
-    if (!sheet.labels().place(label)) {
-      sheet.labels().beside(label, 6);
+    Ribbon strip = bays.get(bay).get(ribbon);
+    Vector2D along = axis(strip).rotateByQuarterCircle(1);
+    for (double shift : SHIFTS) {
+      Coordinate moved = along.multiply(shift).translate(at);
+      if (inside(strip, moved) && sheet.labels().place(label.movedTo(moved.x, moved.y))) {
+        return;
+      }
     }
+  }
+
+  private boolean inside(Ribbon ribbon, Coordinate at) {
+    Coordinate onPlan = sheet.view().onPlan(at.x, at.y);
+    Polygon strip = ribbon.outline().polygon();
+    return SimplePointInAreaLocator.locate(onPlan, strip) == Location.INTERIOR;
   }
 }
