@@ -28,8 +28,7 @@ final class ServeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws InterruptedException {
-    Server server =
-        Server.start(Settings.at(host, port).withRequestsPerMinute(requestsPerMinute));
+    Server server = Server.start(Settings.at(host, port).withRequestsPerMinute(requestsPerMinute));
     Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
     System.out.println("Listening on http://" + host + ":" + server.port());
     new CountDownLatch(1).await();

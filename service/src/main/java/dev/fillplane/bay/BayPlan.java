@@ -12,12 +12,12 @@ import java.util.List;
 /**
  * The bays of a floor in the order of the pour, cut into ribbons.
  *
- * <p>One bay a room. The room with most doorways between it and an exit comes first, of those the one
- * with the longest way; the rooms with an exit come last. Rooms that reach no exit are poured before
- * all others, with an assumed way out. Each bay is travelled toward its way out and cut across the
- * travel into strips that tile it, ordered so that the travel goes on toward the way out also where
- * strips fall apart. Exact up to 10 nm on plan; turning or shifting the plan changes no more than
- * that.
+ * <p>One bay a room. The room with most doorways between it and an exit comes first, of those the
+ * one with the longest way; the rooms with an exit come last. Rooms that reach no exit are poured
+ * before all others, with an assumed way out. Each bay is travelled toward its way out and cut
+ * across the travel into strips that tile it, ordered so that the travel goes on toward the way out
+ * also where strips fall apart. Exact up to 10 nm on plan; turning or shifting the plan changes no
+ * more than that.
  *
  * @param bays in the order of the pour
  * @param joints at the doorways between them
@@ -55,13 +55,12 @@ public record BayPlan(List<Bay> bays, List<Joint> joints) {
       volume += strip.fill().volume();
     }
     Fill fill = new Fill(area, volume);
-    return new Bay(
-        room.id(), room, choice.wayOut(), way.known(), choice.travel(), strips, fill);
+    return new Bay(room.id(), room, choice.wayOut(), way.known(), choice.travel(), strips, fill);
   }
 
   /**
-   * Warns where a way out had to be assumed: once if there is no exit at all, else for each room that
-   * reaches none.
+   * Warns where a way out had to be assumed: once if there is no exit at all, else for each room
+   * that reaches none.
    *
    * @param rooms as they stand in the request
    * @param place of the list of rooms

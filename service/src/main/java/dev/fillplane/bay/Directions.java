@@ -11,8 +11,8 @@ import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 
 /**
  * The directions in which a bay may be poured: along and across its longest wall and across every
- * other wall at least half as long, each both ways; those within 1 degree of an earlier one are left
- * out. A wall told in several pieces counts as one.
+ * other wall at least half as long, each both ways; those within 1 degree of an earlier one are
+ * left out. A wall told in several pieces counts as one.
  */
 final class Directions {
 
@@ -65,8 +65,7 @@ final class Directions {
   }
 
   private void add(Travel travel) {
-    boolean isNew =
-        all.stream().noneMatch(t -> t.x() * travel.x() + t.y() * travel.y() >= SAME);
+    boolean isNew = all.stream().noneMatch(t -> t.x() * travel.x() + t.y() * travel.y() >= SAME);
     if (isNew) {
       all.add(travel);
     }

@@ -9,8 +9,8 @@ import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * Where the middle of a floor and the middle of what is poured on it lie, from a coarse lattice that
- * turns with the room: good enough to tell which end is deeper.
+ * Where the middle of a floor and the middle of what is poured on it lie, from a coarse lattice
+ * that turns with the room: good enough to tell which end is deeper.
  *
  * @param floor the middle of the lattice points in the room
  * @param pour the same, weighed by depth; equal to {@code floor} where nothing is poured

@@ -25,8 +25,7 @@ final class Overlay {
   @SuppressWarnings("unchecked")
   static List<LineString> seam(Polygon a, Polygon b) {
     return (List<LineString>)
-        LinearComponentExtracter.getLines(
-            OverlayNG.overlay(a, b, OverlayNG.INTERSECTION, LATTICE));
+        LinearComponentExtracter.getLines(OverlayNG.overlay(a, b, OverlayNG.INTERSECTION, LATTICE));
   }
 
   @SuppressWarnings("unchecked")

@@ -4,20 +4,20 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 
 /**
  * Orders the pieces of a bay so that the pour goes on toward the way out.
  *
- * <p>Each piece has a rank, the number of strips between it and the piece at the way out; the highest
- * rank is poured first, within a rank the earlier strip, then the piece further right. Where the way
- * leads back against the travel (the leg of an L or a U) the rank counts the way round, so that such
- * a leg is poured from its end toward the bend; going round a column, less than 1 m deep, is no such
- * leg. What lies beyond the way out within reach of it, 1.5 m, is poured last; what lies further
- * beyond counts like any other piece, so that both ends converge on the way out.
+ * <p>Each piece has a rank, the number of strips between it and the piece at the way out; the
+ * highest rank is poured first, within a rank the earlier strip, then the piece further right.
+ * Where the way leads back against the travel (the leg of an L or a U) the rank counts the way
+ * round, so that such a leg is poured from its end toward the bend; going round a column, less than
+ * 1 m deep, is no such leg. What lies beyond the way out within reach of it, 1.5 m, is poured last;
+ * what lies further beyond counts like any other piece, so that both ends converge on the way out.
  */
 final class StripOrder {
 

@@ -42,8 +42,7 @@ final class Touching {
   private void join(int i, int j, List<Piece> pieces) {
     Piece a = pieces.get(i);
     Piece b = pieces.get(j);
-    boolean apart =
-        !a.shape().getEnvelopeInternal().intersects(b.shape().getEnvelopeInternal());
+    boolean apart = !a.shape().getEnvelopeInternal().intersects(b.shape().getEnvelopeInternal());
     if (apart) {
       return;
     }

@@ -31,8 +31,7 @@ public record Travel(Position origin, double x, double y) {
 
   /** The position on plan of a place in this frame. */
   public Position at(double along, double across) {
-    return new Position(
-        origin.x() + along * x - across * y, origin.y() + along * y + across * x);
+    return new Position(origin.x() + along * x - across * y, origin.y() + along * y + across * x);
   }
 
   /** Turns geometry on plan into this frame: along becomes x, across becomes y. */

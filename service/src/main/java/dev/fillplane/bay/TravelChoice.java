@@ -15,8 +15,8 @@ import org.locationtech.jts.geom.Polygon;
  * <ul>
  *   <li>how far before the end of the travel the exit lies, as a share of the travel, times 3: the
  *       travel follows the exit, also when the deep part is at the door;
- *   <li>the mean front (area over travel) as a share of the longest mean front of any direction, and
- *       by how many times 3 m it is over the 6 m that a crew can serve by hand;
+ *   <li>the mean front (area over travel) as a share of the longest mean front of any direction,
+ *       and by how many times 3 m it is over the 6 m that a crew can serve by hand;
  *   <li>how far ahead of the middle of the floor the middle of the pour lies, as a share of the
  *       travel, times 0.5: the deep part comes first where that costs little.
  * </ul>

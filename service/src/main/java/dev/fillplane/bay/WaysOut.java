@@ -12,9 +12,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Finds how each room is left: breadth first from the exits over the doorways, which lead both ways.
- * Of two ways with as many doorways the shorter one counts. Rooms that reach no exit are left by an
- * opening of one of them, a threshold before a doorway, or by the middle of the first wall.
+ * Finds how each room is left: breadth first from the exits over the doorways, which lead both
+ * ways. Of two ways with as many doorways the shorter one counts. Rooms that reach no exit are left
+ * by an opening of one of them, a threshold before a doorway, or by the middle of the first wall.
  */
 final class WaysOut {
 
@@ -138,7 +138,8 @@ final class WaysOut {
   }
 
   private void settle(int room, int count, double length, List<Position> places, boolean known) {
-    Position middle = Travel.position(rooms.get(room).outline().polygon().getCentroid().getCoordinate());
+    Position middle =
+        Travel.position(rooms.get(room).outline().polygon().getCentroid().getCoordinate());
     toDoor[room] = length;
     found[room] = new WayOut(room, count, length + nearest(places, middle), places, known);
   }

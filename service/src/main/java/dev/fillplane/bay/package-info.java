@@ -1,9 +1,10 @@
 /**
  * The geometry of pouring: bays, ribbons, the way of travel, joints.
  *
- * <p>A bay is poured in one go, here one a room. It is cut into strips across the travel, which leads
- * toward the way out. <em>Along</em> is a distance in the direction of travel, <em>across</em> one to
- * its left; both in metres from the origin of a {@link dev.fillplane.bay.Travel}. A <em>front</em> is
- * where a strip meets one that is poured later: a wet edge while it waits.
+ * <p>A bay is poured in one go, here one a room. It is cut into strips across the travel, which
+ * leads toward the way out. <em>Along</em> is a distance in the direction of travel,
+ * <em>across</em> one to its left; both in metres from the origin of a {@link
+ * dev.fillplane.bay.Travel}. A <em>front</em> is where a strip meets one that is poured later: a
+ * wet edge while it waits.
  */
 package dev.fillplane.bay;

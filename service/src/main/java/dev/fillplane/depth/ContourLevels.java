@@ -5,9 +5,9 @@ import java.util.stream.IntStream;
 
 /**
  * Chooses round depths for contours: whole multiples, below the largest depth, of a step that a
- * person reads off a rule. Metric steps are 1, 2, 5 times a power of ten in mm (4 where 5 would give
- * fewer than four lines), the others 1/16 in and its doubles. There are 4 to 8 lines, fewer only
- * where the pour is so thin that the smallest step (1 mm, 1/16 in) gives no more.
+ * person reads off a rule. Metric steps are 1, 2, 5 times a power of ten in mm (4 where 5 would
+ * give fewer than four lines), the others 1/16 in and its doubles. There are 4 to 8 lines, fewer
+ * only where the pour is so thin that the smallest step (1 mm, 1/16 in) gives no more.
  */
 public final class ContourLevels {
 

@@ -9,8 +9,8 @@ import java.util.function.IntToDoubleFunction;
 
 /**
  * Follows one depth through the triangles of the sampled floor (marching triangles) and joins the
- * pieces to lines, room by room. A node exactly at the level counts as deeper, so that each triangle
- * holds one piece or none.
+ * pieces to lines, room by room. A node exactly at the level counts as deeper, so that each
+ * triangle holds one piece or none.
  */
 final class ContourTracer {
 

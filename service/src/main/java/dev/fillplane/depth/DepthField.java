@@ -1,6 +1,5 @@
 package dev.fillplane.depth;
 
-import dev.fillplane.surface.FloorPoints;
 import dev.fillplane.surface.FloorResiduals;
 import dev.fillplane.surface.FloorSample;
 import dev.fillplane.surface.Prisms;
@@ -18,15 +17,11 @@ import org.locationtech.jts.geom.Polygon;
  */
 public final class DepthField implements Depths {
 
-  /** Depths nearer than this count as equal when the first of several deepest places is told. */
-  private static final double EQUAL = 1e-9;
-
   private final FloorSample floor;
   private final Plane target;
   private final List<Prisms> byRoom;
   private final Prisms all;
-  private final double maximum;
-  private final double minimum;
+  private final Extremes extremes;
 
   private DepthField(FloorSample floor, Plane target) {
     this.floor = floor;
@@ -34,31 +29,18 @@ public final class DepthField implements Depths {
     List<Prisms> sums = new ArrayList<>();
     Prisms total = Prisms.NONE;
     for (int room = 0; room < floor.rooms().size(); room++) {
-      Prisms prisms =
-          floor.under(target.elevation(), target.slopeX(), target.slopeY(), room);
+      Prisms prisms = floor.under(target.elevation(), target.slopeX(), target.slopeY(), room);
       sums.add(prisms);
       total = total.plus(prisms);
     }
     byRoom = List.copyOf(sums);
     all = total;
-    double most = Double.NEGATIVE_INFINITY;
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < floor.points().count(); i++) {
-      most = Math.max(most, depth(i));
-      least = Math.min(least, depth(i));
-    }
-    maximum = most;
-    minimum = least;
+    extremes = Extremes.of(floor, target);
   }
 
   /** The depths of a target over a floor. */
   public static DepthField of(FloorSample floor, Plane target) {
     return new DepthField(floor, target);
-  }
-
-  private double depth(int point) {
-    FloorPoints points = floor.points();
-    return target.at(points.x()[point], points.y()[point]) - points.elevation()[point];
   }
 
   @Override
@@ -110,12 +92,12 @@ public final class DepthField implements Depths {
 
   /** Largest depth; negative where all of the floor stands above the target. */
   public double maximum() {
-    return maximum;
+    return extremes.deepest().depth();
   }
 
   /** Smallest depth; negative where part of the floor stands above the target. */
   public double minimum() {
-    return minimum;
+    return extremes.minimum();
   }
 
   /** Volume of the floor above the target. */
@@ -130,25 +112,12 @@ public final class DepthField implements Depths {
 
   /** Where the pour is deepest; of several places the first from the south-west. */
   public Deepest deepest() {
-    int i = 0;
-    while (depth(i) < maximum - EQUAL) {
-      i++;
-    }
-    return new Deepest(floor.points().x()[i], floor.points().y()[i], maximum);
+    return extremes.deepest();
   }
 
   /** Where the floor is highest; of several places the first from the south-west. */
   public Highest highest() {
-    double[] elevations = floor.points().elevation();
-    double most = Double.NEGATIVE_INFINITY;
-    for (double elevation : elevations) {
-      most = Math.max(most, elevation);
-    }
-    int i = 0;
-    while (elevations[i] < most - EQUAL) {
-      i++;
-    }
-    return new Highest(floor.points().x()[i], floor.points().y()[i], most);
+    return extremes.highest();
   }
 
   /** Depths at the centres of the cells, 0 where the floor stands above the target. */

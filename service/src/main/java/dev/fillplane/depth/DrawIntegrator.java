@@ -13,9 +13,10 @@ import java.util.List;
  * Clips and integrates each realisation of the floor by itself: in every cell its mean depth less
  * the realisation's residual, not below 0, times the clipped area.
  *
- * <p>A cell that the zero depth crosses counts a little less that way than exactly. So the difference
- * between the exact volume of the mean floor and its own sum over cells is added to every draw of
- * the room (likewise for areas); a realisation without residual then gives the exact volume.
+ * <p>A cell that the zero depth crosses counts a little less that way than exactly. So the
+ * difference between the exact volume of the mean floor and its own sum over cells is added to
+ * every draw of the room (likewise for areas); a realisation without residual then gives the exact
+ * volume.
  */
 final class DrawIntegrator {
 
@@ -43,8 +44,7 @@ final class DrawIntegrator {
         double[] fill = cells.fill(draw, residuals);
         roomVolumes[draw][room] = Math.max(0, fill[0] + moreVolume);
         volumes[draw] += roomVolumes[draw][room];
-        wetAreas[draw] +=
-            Math.max(0, Math.min(exact.get(room).area(), fill[1] + moreArea));
+        wetAreas[draw] += Math.max(0, Math.min(exact.get(room).area(), fill[1] + moreArea));
       }
     }
     return new VolumeDraws(volumes, wetAreas, roomVolumes, bareOdds());

@@ -97,7 +97,10 @@ final class LineJoin {
     double cross = eastward * (b.y() - a.y()) - northward * (b.x() - a.x());
     double along = eastward * (b.x() - a.x()) + northward * (b.y() - a.y());
     double length = Math.hypot(eastward, northward);
-    return length > 0 && along > 0 && along < length * length && Math.abs(cross) <= tolerance * length;
+    return length > 0
+        && along > 0
+        && along < length * length
+        && Math.abs(cross) <= tolerance * length;
   }
 
   /** Turned so that an open line starts at its western (then southern) end. */

@@ -44,7 +44,6 @@ public final class Probes {
 
   private static boolean covers(Room room, ProbeWish wish) {
     Coordinate position = new Coordinate(wish.x(), wish.y());
-    return SimplePointInAreaLocator.locate(position, room.outline().polygon())
-        != Location.EXTERIOR;
+    return SimplePointInAreaLocator.locate(position, room.outline().polygon()) != Location.EXTERIOR;
   }
 }

@@ -27,8 +27,6 @@ public record VolumeDraws(
    * @param share above 0 and at most 1
    */
   public static double quantile(double[] values, double share) {
-    return new Percentile()
-        .withEstimationType(EstimationType.R_7)
-        .evaluate(values, share * 100);
+    return new Percentile().withEstimationType(EstimationType.R_7).evaluate(values, share * 100);
   }
 }

@@ -58,7 +58,7 @@ public record GrindAndPatch(
   private static double volumeBelow(Lattice above, double level) {
     double[] depth = {0};
     above.forEachNode(
-        (line, column) -> depth[0] += Math.max(0, level - above.heights()[line][column]));
+        (line, column) -> depth[0] += Math.max(0, level - above.height(line, column)));
     return depth[0] * above.nodeArea();
   }
 }

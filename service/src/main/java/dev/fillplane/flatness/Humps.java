@@ -1,5 +1,6 @@
 package dev.fillplane.flatness;
 
+import dev.fillplane.room.Position;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -16,7 +17,7 @@ final class Humps {
   private Humps(Lattice above, double limit) {
     this.above = above;
     this.limit = limit;
-    this.seen = new boolean[above.lines().length][above.columns().length];
+    this.seen = new boolean[above.lines()][above.columns()];
   }
 
   static List<Hump> of(Lattice above, double limit) {
@@ -38,7 +39,7 @@ final class Humps {
             && column >= 0
             && column < seen[line].length
             && !seen[line][column]
-            && above.heights()[line][column] > limit;
+            && above.height(line, column) > limit;
     if (isNew) {
       seen[line][column] = true;
       open.add(new int[] {line, column});
@@ -58,16 +59,11 @@ final class Humps {
       enter(node[0], node[1] - 1);
       enter(node[0], node[1] + 1);
     }
-    double u = above.columns()[top[1]];
-    double v = above.lines()[top[0]];
-    return new Hump(
-        above.frame().x(u, v),
-        above.frame().y(u, v),
-        nodes * above.nodeArea(),
-        height(top) - limit);
+    Position place = above.position(top[0], top[1]);
+    return new Hump(place.x(), place.y(), nodes * above.nodeArea(), height(top) - limit);
   }
 
   private double height(int[] node) {
-    return above.heights()[node[0]][node[1]];
+    return above.height(node[0], node[1]);
   }
 }

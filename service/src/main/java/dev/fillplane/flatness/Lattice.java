@@ -1,19 +1,30 @@
 package dev.fillplane.flatness;
 
+import dev.fillplane.room.Position;
 import java.util.Arrays;
 import java.util.function.DoubleBinaryOperator;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * Heights of a room at the nodes of a lattice along its longest wall; NaN outside the room.
- *
- * @param frame its axes
- * @param columns u of the nodes
- * @param lines v of the nodes
- * @param heights by line and column
- * @param nodeArea part of the room that each node inside stands for
+ * Heights of a room at the nodes of a lattice along its longest wall, by line and column; NaN
+ * outside the room. Columns have a constant u, lines a constant v of the frame.
  */
-record Lattice(Frame frame, double[] columns, double[] lines, double[][] heights, double nodeArea) {
+final class Lattice {
+
+  private final Frame frame;
+  private final double[] columns;
+  private final double[] lines;
+  private final double[][] heights;
+  private final double nodeArea;
+
+  private Lattice(
+      Frame frame, double[] columns, double[] lines, double[][] heights, double nodeArea) {
+    this.frame = frame;
+    this.columns = columns;
+    this.lines = lines;
+    this.heights = heights;
+    this.nodeArea = nodeArea;
+  }
 
   static Lattice of(Polygon room, DoubleBinaryOperator elevation, double spacing) {
     Frame frame = Frame.of(room, 0);
@@ -56,6 +67,27 @@ record Lattice(Frame frame, double[] columns, double[] lines, double[][] heights
       Arrays.setAll(above[line], i -> row[i] - trend.at(columns[i], v));
     }
     return new Lattice(frame, columns, lines, above, nodeArea);
+  }
+
+  int columns() {
+    return columns.length;
+  }
+
+  int lines() {
+    return lines.length;
+  }
+
+  double height(int line, int column) {
+    return heights[line][column];
+  }
+
+  Position position(int line, int column) {
+    return frame.position(columns[column], lines[line]);
+  }
+
+  /** The part of the room that each node inside stands for. */
+  double nodeArea() {
+    return nodeArea;
   }
 
   /** Every node inside the room, line by line. */

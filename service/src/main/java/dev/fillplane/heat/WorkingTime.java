@@ -66,8 +66,8 @@ public final class WorkingTime {
   }
 
   private double temperature(double time, double mix, double slab, double depth) {
-    double onSlab = time - sheet.mixTime();
-    return onSlab <= 0 ? mix : slab + SlabShare.left(depth, onSlab) * (mix - slab);
+    double onSlab = Math.max(0, time - sheet.mixTime());
+    return slab + SlabShare.left(depth, onSlab) * (mix - slab);
   }
 
   private double rate(double temperature) {

@@ -70,15 +70,13 @@ final class LevelledFloor {
     findings.throwIfErrors();
     SpotsCheck.check(readings.spots(), survey, findings);
     double cell =
-        CellSize.choose(
-            request.rooms(), request.grid().cell(), Place.root().at("grid"), findings);
+        CellSize.choose(request.rooms(), request.grid().cell(), Place.root().at("grid"), findings);
     findings.throwIfErrors();
     surface = KrigedSurface.fit(readings.spots(), request.surface());
     elevations = readings.withSuspects(adjusted, surface.leaveOneOut());
     sample = FloorSample.of(request.rooms(), surface, cell);
     realisations = Realisations.draw(surface, polygons(), REALISATIONS, request.seed());
-    minimumDepth =
-        request.target().minimumDepth().orElse(Minimums.depth(request.rooms(), sheet));
+    minimumDepth = request.target().minimumDepth().orElse(Minimums.depth(request.rooms(), sheet));
     highs = HighPoints.of(sample, readings.spots(), readings.names());
     target = find(request.target(), findings);
     findings.throwIfErrors();

@@ -72,8 +72,7 @@ public final class Planner {
   /** A survey alone. */
   public static ElevationsAnswer elevations(ElevationsRequest request) {
     Findings findings = new Findings();
-    Elevations elevations =
-        SurveyAdjustment.adjust(request.survey(), ROOT.at("survey"), findings);
+    Elevations elevations = SurveyAdjustment.adjust(request.survey(), ROOT.at("survey"), findings);
     findings.throwIfErrors();
     return new ElevationsAnswer(Surveys.brief(elevations), findings.warnings());
   }
@@ -146,8 +145,7 @@ public final class Planner {
   }
 
   private BayPlan bays(LevelledFloor floor, DataSheet sheet) {
-    RibbonRule rule =
-        RibbonRule.byHand(request.crew().bagsPerBatch() * sheet.yieldPerBag());
+    RibbonRule rule = RibbonRule.byHand(request.crew().bagsPerBatch() * sheet.yieldPerBag());
     BayPlan bays = BayPlan.of(request.rooms(), floor.field(), rule);
     bays.warn(request.rooms(), ROOT.at("rooms"), findings);
     return bays;
@@ -166,8 +164,7 @@ public final class Planner {
   }
 
   private FlatnessSummary flatness(LevelledFloor floor, boolean guided) {
-    FlatnessLimit limit =
-        request.covering().map(Covering::limit).orElseGet(FlatnessLimit::usual);
+    FlatnessLimit limit = request.covering().map(Covering::limit).orElseGet(FlatnessLimit::usual);
     return FlatnessCheck.of(
         floor.polygons(), floor.sample()::elevation, floor.meanDeviation(), limit, guided);
   }

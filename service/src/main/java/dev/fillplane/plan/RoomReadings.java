@@ -35,7 +35,7 @@ record RoomReadings(List<String> names, Spots spots) {
 
   /** Sorts out the points of an adjusted survey, with findings about what is odd. */
   static RoomReadings of(PlanRequest request, Elevations elevations, Findings findings) {
-    Floorplan floorplan = Floorplan.of(request.rooms());
+    Floorplan floorplan = new Floorplan(request.rooms());
     List<AdjustedPoint> inside = new ArrayList<>();
     List<String> outside = new ArrayList<>();
     int[] count = new int[request.rooms().size()];
@@ -53,7 +53,8 @@ record RoomReadings(List<String> names, Spots spots) {
     }
     warn(request.rooms(), count, outside, inside.size(), findings);
     double variance = request.survey().readingError() * request.survey().readingError();
-    return new RoomReadings(inside.stream().map(AdjustedPoint::point).toList(), spots(inside, variance));
+    return new RoomReadings(
+        inside.stream().map(AdjustedPoint::point).toList(), spots(inside, variance));
   }
 
   private static void warn(
@@ -67,8 +68,7 @@ record RoomReadings(List<String> names, Spots spots) {
     }
     if (!outside.isEmpty()) {
       String names = outside.stream().limit(NAMED).collect(Collectors.joining(", "));
-      findings.warning(
-          "readings-outside", SURVEY, "count", outside.size(), "points", names);
+      findings.warning("readings-outside", SURVEY, "count", outside.size(), "points", names);
     }
     for (int i = 0; i < count.length; i++) {
       if (count[i] == 0) {
@@ -103,10 +103,7 @@ record RoomReadings(List<String> names, Spots spots) {
         double residual = others.residual()[i];
         suspects.add(
             new Suspect(
-                names.get(i),
-                Math.abs(standardized),
-                residual,
-                spots.elevation()[i] - residual));
+                names.get(i), Math.abs(standardized), residual, spots.elevation()[i] - residual));
       }
     }
     suspects.sort(Comparator.comparingDouble(Suspect::standardized).reversed());

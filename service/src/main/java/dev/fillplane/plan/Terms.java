@@ -11,7 +11,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 
-/** The single quantities of a plan request: what holds where they are not told, and their ranges. */
+/**
+ * The single quantities of a plan request: what holds where they are not told, and their ranges.
+ */
 public final class Terms {
 
   private static final OptionalDouble NONE = OptionalDouble.empty();
@@ -108,7 +110,8 @@ public final class Terms {
   static void check(PlanRequest request, Findings findings) {
     for (Term term : ALL) {
       OptionalDouble told = term.told().apply(request);
-      if (told.isPresent() && (told.getAsDouble() < term.from() || told.getAsDouble() > term.to())) {
+      if (told.isPresent()
+          && (told.getAsDouble() < term.from() || told.getAsDouble() > term.to())) {
         findings.error(
             "out-of-range",
             place(term.path()),

@@ -1,8 +1,8 @@
 package dev.fillplane.pour;
 
 /**
- * How long the parts of the work on one batch take (common practice, no source: a minute to fill the
- * barrel and open the bags, 15 m to carry at 1 m/s, 20 s to pour a bucket, 20 s to rake and
+ * How long the parts of the work on one batch take (common practice, no source: a minute to fill
+ * the barrel and open the bags, 15 m to carry at 1 m/s, 20 s to pour a bucket, 20 s to rake and
  * spike-roll a square metre).
  *
  * @param mixTime time under the mixer

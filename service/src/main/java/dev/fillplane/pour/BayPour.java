@@ -66,9 +66,7 @@ record BayPour(Bay bay, List<LaidStrip> strips, CrewRate rate, double[] ages) {
   }
 
   int batchCount() {
-    return strips.isEmpty()
-        ? 0
-        : LaidStrip.batches(bay.fill().volume(), strips.get(0).batch());
+    return strips.isEmpty() ? 0 : LaidStrip.batches(bay.fill().volume(), strips.get(0).batch());
   }
 
   /** When a batch is placed, at most the last one; 0 if there is none. */

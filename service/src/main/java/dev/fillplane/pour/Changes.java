@@ -9,9 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * Searches what would make a pour hold, the least change first. The ribbons stay as they are.
- */
+/** Searches what would make a pour hold, the least change first. The ribbons stay as they are. */
 final class Changes {
 
   private static final int MOST = 3;
@@ -85,10 +83,14 @@ final class Changes {
     Remark remark =
         Remark.of(
             code,
-            "people", crew.people(),
-            "mixers", crew.mixers(),
-            "barrels", crew.barrels(),
-            "bags", crew.bagsPerBatch());
+            "people",
+            crew.people(),
+            "mixers",
+            crew.mixers(),
+            "barrels",
+            crew.barrels(),
+            "bags",
+            crew.bagsPerBatch());
     return new Tried(remark, FloorPour.of(plan, sheet, crew, now.healingTime()));
   }
 

@@ -17,8 +17,7 @@ record FloorPour(List<BayPour> bays, Crew crew, double healingTime) {
   static final double RESERVE = 0.25;
 
   static FloorPour of(BayPlan plan, DataSheet sheet, Crew crew, double healingTime) {
-    List<BayPour> bays =
-        plan.bays().stream().map(bay -> BayPour.best(bay, sheet, crew)).toList();
+    List<BayPour> bays = plan.bays().stream().map(bay -> BayPour.best(bay, sheet, crew)).toList();
     return new FloorPour(bays, crew, healingTime);
   }
 

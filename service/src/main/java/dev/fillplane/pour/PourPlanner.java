@@ -9,19 +9,19 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * Plans the pour: batches at the steady beat of the crew, laid ribbon after ribbon, and whether every
- * wet edge is met in time.
+ * Plans the pour: batches at the steady beat of the crew, laid ribbon after ribbon, and whether
+ * every wet edge is met in time.
  *
- * <p>A batch is the yield of its bags; the last one of a bay may be smaller. An edge is as old as the
- * time from the first water of the batch that made it to the placing of the batch that meets it, at
- * the point where it is oldest; the joins between the batches of one ribbon count too. The oldest
- * edge of all decides: up to 0.75 of the healing time it holds, up to the healing time it is tight,
- * else it breaks. For each bay the crew works as well as any smaller crew could, so that more hands
- * or mixers never make an edge older.
+ * <p>A batch is the yield of its bags; the last one of a bay may be smaller. An edge is as old as
+ * the time from the first water of the batch that made it to the placing of the batch that meets
+ * it, at the point where it is oldest; the joins between the batches of one ribbon count too. The
+ * oldest edge of all decides: up to 0.75 of the healing time it holds, up to the healing time it is
+ * tight, else it breaks. For each bay the crew works as well as any smaller crew could, so that
+ * more hands or mixers never make an edge older.
  *
  * <p>Times of stages are common practice without a source ({@link BatchWork}); the beat is that of
- * the slowest stage ({@link CrewRate}), without hold-ups. What one ribbon takes is spread evenly over
- * its length.
+ * the slowest stage ({@link CrewRate}), without hold-ups. What one ribbon takes is spread evenly
+ * over its length.
  */
 public final class PourPlanner {
 
@@ -98,8 +98,7 @@ public final class PourPlanner {
       for (int i = 0; i < bay.batchCount(); i++) {
         int bags = Math.max(1, Math.min(full, LaidStrip.batches(left, sheet.yieldPerBag())));
         CrewRate rate = bay.rate();
-        batches.add(
-            new Batch(bay.bay().id(), i + 1, bags, rate.firstWater(i), rate.placed(i)));
+        batches.add(new Batch(bay.bay().id(), i + 1, bags, rate.firstWater(i), rate.placed(i)));
         left -= full * sheet.yieldPerBag();
       }
     }

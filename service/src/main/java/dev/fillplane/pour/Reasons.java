@@ -10,11 +10,17 @@ import java.util.List;
 /** Says why a verdict is what it is. */
 final class Reasons {
 
+  // Three people at least, four over 100 m2 (common practice, no source).
+  private static final int USUAL_PEOPLE = 3;
+  private static final double LARGE_FLOOR = 100;
   private static final double ROUNDING = 1e-6;
 
   private Reasons() {}
 
-  /** The oldest edge, what sets the beat there, and fronts that are too long for hands. */
+  /**
+   * The oldest edge, what sets the beat there, a crew that is small, and fronts that are too long
+   * for hands.
+   */
   static List<Remark> of(FloorPour pour) {
     BayPour worst = pour.worst();
     List<Remark> reasons = new ArrayList<>();
@@ -26,12 +32,21 @@ final class Reasons {
       reasons.add(oldest(pour, worst));
       reasons.add(beat(worst));
     }
+    if (pour.crew().people() < usualPeople(pour)) {
+      reasons.add(
+          Remark.of("few-people", "people", pour.crew().people(), "usual", usualPeople(pour)));
+    }
     for (BayPour bay : pour.bays()) {
       if (bay.bay().longestFront() > Bay.LONGEST_FRONT_BY_HAND + ROUNDING) {
         reasons.add(longFront(bay.bay()));
       }
     }
     return reasons;
+  }
+
+  private static int usualPeople(FloorPour pour) {
+    double area = pour.bays().stream().mapToDouble(bay -> bay.bay().fill().area()).sum();
+    return area > LARGE_FLOOR ? USUAL_PEOPLE + 1 : USUAL_PEOPLE;
   }
 
   private static Remark oldest(FloorPour pour, BayPour worst) {
@@ -41,11 +56,16 @@ final class Reasons {
     }
     return Remark.of(
         "edge-oldest",
-        "bay", worst.bay().id(),
-        "ribbon", before + worst.oldestStrip() + 1,
-        "age", time(worst.oldest()),
-        "limit", time((1 - FloorPour.RESERVE) * pour.healingTime()),
-        "healing", time(pour.healingTime()));
+        "bay",
+        worst.bay().id(),
+        "ribbon",
+        before + worst.oldestStrip() + 1,
+        "age",
+        time(worst.oldest()),
+        "limit",
+        time((1 - FloorPour.RESERVE) * pour.healingTime()),
+        "healing",
+        time(pour.healingTime()));
   }
 
   private static Remark beat(BayPour worst) {
@@ -63,9 +83,12 @@ final class Reasons {
   private static Remark longFront(Bay bay) {
     return Remark.of(
         "front-long",
-        "bay", bay.id(),
-        "front", Amount.of(bay.longestFront(), Dimension.PLAN),
-        "limit", Amount.of(Bay.LONGEST_FRONT_BY_HAND, Dimension.PLAN));
+        "bay",
+        bay.id(),
+        "front",
+        Amount.of(bay.longestFront(), Dimension.PLAN),
+        "limit",
+        Amount.of(Bay.LONGEST_FRONT_BY_HAND, Dimension.PLAN));
   }
 
   private static Amount time(double seconds) {

@@ -12,8 +12,8 @@ import dev.fillplane.room.Outline;
  * @param batches batches that reach into it
  * @param start when its first batch is placed, from the first water of the bay
  * @param end when its last batch is placed
- * @param edgeAge age from first water of the oldest part of its edges when it is met: of its front by
- *     later ribbons, of the joins between its own batches; 0 where nothing meets it
+ * @param edgeAge age from first water of the oldest part of its edges when it is met: of its front
+ *     by later ribbons, of the joins between its own batches; 0 where nothing meets it
  */
 public record Ribbon(
     int order,

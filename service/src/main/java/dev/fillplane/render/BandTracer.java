@@ -7,8 +7,8 @@ import org.locationtech.jts.geom.Coordinate;
 
 /**
  * Rings round all that is at least so deep, by marching squares between the centres of the cells
- * (linear along their edges; at a saddle the mean of the four decides). The deep side is on the left
- * on plan, so rings and holes fill rightly by either rule.
+ * (linear along their edges; at a saddle the mean of the four decides). The deep side is on the
+ * left on plan, so rings and holes fill rightly by either rule.
  */
 final class BandTracer {
 
@@ -19,13 +19,27 @@ final class BandTracer {
 
   /** By which of the corners SW, SE, NE, NW (1, 2, 4, 8) are deep: edges from and to. */
   private static final int[][] STEPS = {
-    {}, {BOTTOM, LEFT}, {RIGHT, BOTTOM}, {RIGHT, LEFT}, {TOP, RIGHT},
-    {BOTTOM, LEFT, TOP, RIGHT}, {TOP, BOTTOM}, {TOP, LEFT}, {LEFT, TOP}, {BOTTOM, TOP},
-    {RIGHT, BOTTOM, LEFT, TOP}, {RIGHT, TOP}, {LEFT, RIGHT}, {BOTTOM, RIGHT}, {LEFT, BOTTOM}, {}
+    {},
+    {BOTTOM, LEFT},
+    {RIGHT, BOTTOM},
+    {RIGHT, LEFT},
+    {TOP, RIGHT},
+    {BOTTOM, LEFT, TOP, RIGHT},
+    {TOP, BOTTOM},
+    {TOP, LEFT},
+    {LEFT, TOP},
+    {BOTTOM, TOP},
+    {RIGHT, BOTTOM, LEFT, TOP},
+    {RIGHT, TOP},
+    {LEFT, RIGHT},
+    {BOTTOM, RIGHT},
+    {LEFT, BOTTOM},
+    {}
   };
 
   /** The two saddles where the middle is deep. */
   private static final int[] DEEP_SADDLE_5 = {BOTTOM, RIGHT, TOP, LEFT};
+
   private static final int[] DEEP_SADDLE_10 = {LEFT, BOTTOM, RIGHT, TOP};
 
   private final PaddedGrid grid;

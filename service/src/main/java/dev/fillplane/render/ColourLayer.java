@@ -45,10 +45,15 @@ final class ColourLayer {
     View view = sheet.view();
     svg.leaf(
         "rect",
-        "x", view.left(),
-        "y", view.top(),
-        "width", view.width(),
-        "height", view.height(),
-        "fill", fill);
+        "x",
+        view.left(),
+        "y",
+        view.top(),
+        "width",
+        view.width(),
+        "height",
+        view.height(),
+        "fill",
+        fill);
   }
 }

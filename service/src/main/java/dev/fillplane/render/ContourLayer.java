@@ -4,8 +4,8 @@ import dev.fillplane.depth.Contour;
 import dev.fillplane.room.Position;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.linearref.LengthIndexedLine;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.linearref.LengthIndexedLine;
 
 /** Contours, dark on a light rim, with their depths where there is room. */
 final class ContourLayer {
@@ -29,8 +29,20 @@ final class ContourLayer {
     }
     Svg svg = new Svg();
     if (!path.isEmpty()) {
-      svg.leaf("path", "id", "depth-contours", "fill", "none", "d", path, "stroke", "#fff",
-          "stroke-opacity", 0.6, "stroke-width", 2.4);
+      svg.leaf(
+          "path",
+          "id",
+          "depth-contours",
+          "fill",
+          "none",
+          "d",
+          path,
+          "stroke",
+          "#fff",
+          "stroke-opacity",
+          0.6,
+          "stroke-width",
+          2.4);
       svg.leaf("path", "fill", "none", "d", path, "stroke", "#222", "stroke-width", 0.9);
     }
     return svg;

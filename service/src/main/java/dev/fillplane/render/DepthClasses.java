@@ -25,7 +25,6 @@ final class DepthClasses {
   }
 
   /** One more than the deepest class. */
-
   int count() {
     return levels.length + 1;
   }

@@ -79,10 +79,24 @@ public final class DepthMap {
     Legend legend = new Legend(sheet, readings, ribbons);
     double height = Math.ceil(layout.height(legend.height(layout.legendColumns())));
     Svg svg = new Svg();
-    svg.open("svg", "xmlns", "http://www.w3.org/2000/svg", "role", "img", "viewBox",
-        "0 0 1100 " + Svg.number(height), "width", Layout.WIDTH, "height", height,
-        "font-family", "Arial, Helvetica, sans-serif", "fill", "#111",
-        "aria-labelledby", "depth-title depth-desc");
+    svg.open(
+        "svg",
+        "xmlns",
+        "http://www.w3.org/2000/svg",
+        "role",
+        "img",
+        "viewBox",
+        "0 0 1100 " + Svg.number(height),
+        "width",
+        Layout.WIDTH,
+        "height",
+        height,
+        "font-family",
+        "Arial, Helvetica, sans-serif",
+        "fill",
+        "#111",
+        "aria-labelledby",
+        "depth-title depth-desc");
     svg.text("title", "Depth map: " + TitleBlock.name(sheet.plan()), "id", "depth-title");
     svg.text("desc", description(), "id", "depth-desc");
     Defs.write(svg, sheet);

@@ -1,10 +1,10 @@
 package dev.fillplane.render;
 
 /**
- * Colours from light (shallow) to dark (deep), computed in CIELAB: lightness L* falls in equal steps
- * from 94 to 30, b* falls with it from yellow to blue, a* bends through green. The order survives a
- * grey print by L* alone and red-green colour blindness by L* and b*. Own ramp; CIELAB to sRGB by
- * CIE 15 and IEC 61966-2-1 (D65).
+ * Colours from light (shallow) to dark (deep), computed in CIELAB: lightness L* falls in equal
+ * steps from 94 to 30, b* falls with it from yellow to blue, a* bends through green. The order
+ * survives a grey print by L* alone and red-green colour blindness by L* and b*. Own ramp; CIELAB
+ * to sRGB by CIE 15 and IEC 61966-2-1 (D65).
  */
 final class DepthRamp {
 
@@ -39,8 +39,7 @@ final class DepthRamp {
   }
 
   private static int channel(double light) {
-    double value =
-        light <= 0.0031308 ? 12.92 * light : 1.055 * Math.pow(light, 1 / 2.4) - 0.055;
+    double value = light <= 0.0031308 ? 12.92 * light : 1.055 * Math.pow(light, 1 / 2.4) - 0.055;
     return (int) Math.round(255 * Math.max(0, Math.min(1, value)));
   }
 }

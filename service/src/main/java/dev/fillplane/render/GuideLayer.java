@@ -62,7 +62,8 @@ final class GuideLayer {
   private Coordinate at(Rail rail, Station station) {
     double length = Math.max(1e-9, rail.from().distance(rail.to()));
     double share = Math.max(0, Math.min(1, station.at() / length));
-    return sheet.view()
+    return sheet
+        .view()
         .at(
             rail.from().x() + share * (rail.to().x() - rail.from().x()),
             rail.from().y() + share * (rail.to().y() - rail.from().y()));

@@ -4,7 +4,9 @@ import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.Rounding;
 import dev.fillplane.quantity.UnitSystem;
 
-/** Writes heights, lengths and volumes as a person on site reads them: mm, or fractions of an inch. */
+/**
+ * Writes heights, lengths and volumes as a person on site reads them: mm, or fractions of an inch.
+ */
 final class Heights {
 
   private static final int FRACTIONS = 16;

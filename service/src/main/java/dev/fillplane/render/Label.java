@@ -24,8 +24,7 @@ record Label(String text, double x, double y, Look look) {
 
   /** What it covers, frame included. */
   Envelope box() {
-    return new Envelope(
-        x - width() / 2, x + width() / 2, y - height() / 2, y + height() / 2);
+    return new Envelope(x - width() / 2, x + width() / 2, y - height() / 2, y + height() / 2);
   }
 
   Label movedTo(double newX, double newY) {
@@ -41,14 +40,22 @@ record Label(String text, double x, double y, Look look) {
     if (isFramed()) {
       svg.leaf(
           "rect",
-          "x", x - width() / 2,
-          "y", y - height() / 2,
-          "width", width(),
-          "height", height(),
-          "rx", look.corner(),
-          "fill", "#fff",
-          "stroke", "#111",
-          "stroke-width", 1);
+          "x",
+          x - width() / 2,
+          "y",
+          y - height() / 2,
+          "width",
+          width(),
+          "height",
+          height(),
+          "rx",
+          look.corner(),
+          "fill",
+          "#fff",
+          "stroke",
+          "#111",
+          "stroke-width",
+          1);
     }
     writeText(svg);
   }
@@ -57,10 +64,15 @@ record Label(String text, double x, double y, Look look) {
     svg.text(
         "text",
         text,
-        "x", x,
-        "y", y + 0.36 * look.size(),
-        "font-size", look.size(),
-        "font-weight", look.weight(),
-        "font-style", look.slant());
+        "x",
+        x,
+        "y",
+        y + 0.36 * look.size(),
+        "font-size",
+        look.size(),
+        "font-weight",
+        look.weight(),
+        "font-style",
+        look.slant());
   }
 }

@@ -7,8 +7,8 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.quadtree.Quadtree;
 
 /**
- * Finds room for the texts of a map: first come, first served. No text overlaps another, none leaves
- * the map; symbols are kept free too, except for texts that must be shown.
+ * Finds room for the texts of a map: first come, first served. No text overlaps another, none
+ * leaves the map; symbols are kept free too, except for texts that must be shown.
  */
 final class Labels {
 
@@ -113,8 +113,20 @@ final class Labels {
   Svg write() {
     Svg svg = new Svg();
     // Rims first and apart: not every viewer can draw the rim of a text under its fill.
-    svg.open("g", "text-anchor", "middle", "fill", "none", "stroke", "#fff", "stroke-width", 3.5,
-        "stroke-linejoin", "round", "aria-hidden", "true");
+    svg.open(
+        "g",
+        "text-anchor",
+        "middle",
+        "fill",
+        "none",
+        "stroke",
+        "#fff",
+        "stroke-width",
+        3.5,
+        "stroke-linejoin",
+        "round",
+        "aria-hidden",
+        "true");
     placed.stream().filter(label -> !label.isFramed()).forEach(label -> label.writeText(svg));
     svg.close("g").open("g", "text-anchor", "middle", "fill", "#111");
     placed.forEach(label -> label.write(svg));

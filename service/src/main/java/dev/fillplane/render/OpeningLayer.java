@@ -63,8 +63,8 @@ final class OpeningLayer {
   /** Beside the arrow, outside the room if there is room. */
   private void name(Gap gap) {
     Label label = new Label("EXIT", 0, 0, Look.EXIT);
-    double across = 10 + Math.abs(gap.outY()) * label.width() / 2
-        + Math.abs(gap.outX()) * label.height() / 2;
+    double across =
+        10 + Math.abs(gap.outY()) * label.width() / 2 + Math.abs(gap.outX()) * label.height() / 2;
     double out = Math.max(18, 6 + Math.abs(gap.outX()) * label.width() / 2);
     Coordinate middle = gap.at(0.5, out);
     Label one = label.movedTo(middle.x - across * gap.outY(), middle.y + across * gap.outX());
@@ -79,8 +79,18 @@ final class OpeningLayer {
       if (dam.room().equals(room) && dam.opening().equals(opening)) {
         stroke(gap.line(-DAM), "#fff", 9);
         stroke(gap.line(-DAM), "#111", 7);
-        svg.leaf("path", "fill", "none", "stroke", "#fff", "stroke-width", 3,
-            "stroke-dasharray", "5 5", "d", gap.line(-DAM));
+        svg.leaf(
+            "path",
+            "fill",
+            "none",
+            "stroke",
+            "#fff",
+            "stroke-width",
+            3,
+            "stroke-dasharray",
+            "5 5",
+            "d",
+            gap.line(-DAM));
         sheet.labels().block(gap.at(0, -DAM), gap.at(1, -DAM), 5);
         Coordinate middle = gap.at(0.5, -DAM);
         String text = "dam " + sheet.heights().bare(dam.height());

@@ -75,8 +75,7 @@ final class ReadingLayer {
         boolean suspect = suspects.contains(point.point());
         String text = sheet.heights().bare(depth(point)) + (suspect ? " ?" : "");
         Label label =
-            sheet.label(
-                text, point.x().getAsDouble(), point.y().getAsDouble(), Look.READING);
+            sheet.label(text, point.x().getAsDouble(), point.y().getAsDouble(), Look.READING);
         sheet.labels().beside(label, suspect ? RING + 1 : DOT + 1.5);
       }
     }

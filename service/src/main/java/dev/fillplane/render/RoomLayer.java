@@ -33,11 +33,29 @@ final class RoomLayer {
     }
     if (!islands.isEmpty()) {
       svg.leaf("path", "fill", "#fff", "d", islands);
-      svg.leaf("path", "fill", "url(#" + ISLAND + ")", "stroke", "#111", "stroke-width", 2.5,
-          "d", islands);
+      svg.leaf(
+          "path",
+          "fill",
+          "url(#" + ISLAND + ")",
+          "stroke",
+          "#111",
+          "stroke-width",
+          2.5,
+          "d",
+          islands);
     }
-    return svg.leaf("path", "fill", "none", "stroke", "#111", "stroke-width", WALL,
-        "stroke-linejoin", "miter", "d", walls);
+    return svg.leaf(
+        "path",
+        "fill",
+        "none",
+        "stroke",
+        "#111",
+        "stroke-width",
+        WALL,
+        "stroke-linejoin",
+        "miter",
+        "d",
+        walls);
   }
 
   private static void block(Sheet sheet, List<Position> ring) {

@@ -26,13 +26,36 @@ final class ScaleBar {
     double length = length(perUnit);
     double width = length * perUnit;
     Svg svg = new Svg();
-    svg.leaf("rect", "x", x, "y", y, "width", width, "height", 6, "fill", "#fff", "stroke", "#111",
-        "stroke-width", 1.2);
+    svg.leaf(
+        "rect",
+        "x",
+        x,
+        "y",
+        y,
+        "width",
+        width,
+        "height",
+        6,
+        "fill",
+        "#fff",
+        "stroke",
+        "#111",
+        "stroke-width",
+        1.2);
     svg.leaf("rect", "x", x, "y", y, "width", width / 2, "height", 6, "fill", "#111");
-    Symbols.stroke(svg, new PathData().line(new Coordinate(x, y - 4), new Coordinate(x, y + 6)),
-        "#111", 1.2);
+    Symbols.stroke(
+        svg, new PathData().line(new Coordinate(x, y - 4), new Coordinate(x, y + 6)), "#111", 1.2);
     svg.text("text", "0", "x", x, "y", y + 20, "font-size", 11, "text-anchor", "middle");
-    return svg.text("text", sheet.heights().length(length), "x", x + width, "y", y + 20,
-        "font-size", 11, "text-anchor", "middle");
+    return svg.text(
+        "text",
+        sheet.heights().length(length),
+        "x",
+        x + width,
+        "y",
+        y + 20,
+        "font-size",
+        11,
+        "text-anchor",
+        "middle");
   }
 }

@@ -9,16 +9,54 @@ final class Symbols {
 
   /** A reading. */
   static void dot(Svg svg, double x, double y) {
-    svg.leaf("circle", "cx", x, "cy", y, "r", ReadingLayer.DOT, "fill", "#111", "stroke", "#fff",
-        "stroke-width", 1);
+    svg.leaf(
+        "circle",
+        "cx",
+        x,
+        "cy",
+        y,
+        "r",
+        ReadingLayer.DOT,
+        "fill",
+        "#111",
+        "stroke",
+        "#fff",
+        "stroke-width",
+        1);
   }
 
   /** Round a reading that does not fit. */
   static void ring(Svg svg, double x, double y) {
-    svg.leaf("circle", "cx", x, "cy", y, "r", ReadingLayer.RING - 1, "fill", "none",
-        "stroke", "#fff", "stroke-width", 4);
-    svg.leaf("circle", "cx", x, "cy", y, "r", ReadingLayer.RING - 1, "fill", "none",
-        "stroke", "#111", "stroke-width", 1.8, "stroke-dasharray", "4 2");
+    svg.leaf(
+        "circle",
+        "cx",
+        x,
+        "cy",
+        y,
+        "r",
+        ReadingLayer.RING - 1,
+        "fill",
+        "none",
+        "stroke",
+        "#fff",
+        "stroke-width",
+        4);
+    svg.leaf(
+        "circle",
+        "cx",
+        x,
+        "cy",
+        y,
+        "r",
+        ReadingLayer.RING - 1,
+        "fill",
+        "none",
+        "stroke",
+        "#111",
+        "stroke-width",
+        1.8,
+        "stroke-dasharray",
+        "4 2");
   }
 
   /** The high spot: a full triangle, point up. */
@@ -31,8 +69,7 @@ final class Symbols {
     triangle(svg, x, y, 1, "#fff", "#111");
   }
 
-  private static void triangle(
-      Svg svg, double x, double y, int down, String fill, String stroke) {
+  private static void triangle(Svg svg, double x, double y, int down, String fill, String stroke) {
     Coordinate left = new Coordinate(x - 8, y - down * 6);
     PathData path =
         new PathData()
@@ -55,8 +92,12 @@ final class Symbols {
     Coordinate left = new Coordinate(x - 6, y);
     PathData path =
         new PathData()
-            .ring(left, new Coordinate(x, y - 6), new Coordinate(x + 6, y),
-                new Coordinate(x, y + 6), left);
+            .ring(
+                left,
+                new Coordinate(x, y - 6),
+                new Coordinate(x + 6, y),
+                new Coordinate(x, y + 6),
+                left);
     svg.leaf("path", "fill", "#fff", "stroke", "#111", "stroke-width", 1.8, "d", path);
   }
 

@@ -37,12 +37,30 @@ final class TitleBlock {
 
   private void head(double left, double top, double width) {
     svg.leaf("rect", "x", left, "y", top, "width", 8, "height", 36, "fill", "#111");
-    svg.text("text", Lettering.fit(name(plan), 24, width - 420), "x", left + 18, "y", top + 27,
-        "font-size", 24, "font-weight", "bold");
-    svg.text("text", "Depth of pour in " + heights.unitName() + ", seen from above", "x", left + width,
-        "y", top + 14, "font-size", 13, "text-anchor", "end");
-    svg.text("text", CAUTION, "x", left + width, "y", top + 33, "font-size", 11,
-        "text-anchor", "end");
+    svg.text(
+        "text",
+        Lettering.fit(name(plan), 24, width - 420),
+        "x",
+        left + 18,
+        "y",
+        top + 27,
+        "font-size",
+        24,
+        "font-weight",
+        "bold");
+    svg.text(
+        "text",
+        "Depth of pour in " + heights.unitName() + ", seen from above",
+        "x",
+        left + width,
+        "y",
+        top + 14,
+        "font-size",
+        13,
+        "text-anchor",
+        "end");
+    svg.text(
+        "text", CAUTION, "x", left + width, "y", top + 33, "font-size", 11, "text-anchor", "end");
   }
 
   private void facts(double left, double top, double width) {
@@ -52,8 +70,8 @@ final class TitleBlock {
     double x = left;
     for (int i = 0; i < facts.size(); i++) {
       svg.text("text", facts.get(i)[0], "x", x, "y", top + 12, "font-size", 12, "fill", "#444");
-      svg.text("text", facts.get(i)[1], "x", x, "y", top + 33, "font-size", 17,
-          "font-weight", "bold");
+      svg.text(
+          "text", facts.get(i)[1], "x", x, "y", top + 33, "font-size", 17, "font-weight", "bold");
       svg.text("text", facts.get(i)[2], "x", x, "y", top + 50, "font-size", 12);
       x += shares[i] * width;
     }
@@ -85,8 +103,11 @@ final class TitleBlock {
   private String slope(TargetSummary target) {
     return isLevel(target)
         ? "elevation"
-        : "at the plan origin; rises " + heights.slope(target.slopeX()) + " along x, "
-            + heights.slope(target.slopeY()) + " along y";
+        : "at the plan origin; rises "
+            + heights.slope(target.slopeX())
+            + " along x, "
+            + heights.slope(target.slopeY())
+            + " along y";
   }
 
   private static boolean isLevel(TargetSummary target) {

@@ -37,7 +37,7 @@ final class LiftingTables {
 
   /** Table 5, on a straight line between its rows; none beyond 15 lifts a minute. */
   static double frequency(double liftsPerMinute, LiftingDuration duration, boolean high) {
-    int column = 2 * duration.ordinal() + (high ? 1 : 0);
+    int column = column(duration) + (high ? 1 : 0);
     double lifts = Math.max(liftsPerMinute, FREQUENCIES[0]);
     for (int row = 1; row < FREQUENCIES.length; row++) {
       if (lifts <= FREQUENCIES[row]) {
@@ -51,6 +51,20 @@ final class LiftingTables {
 
   /** Table 7. */
   static double coupling(Coupling coupling, boolean high) {
-    return COUPLING[coupling.ordinal()][high ? 1 : 0];
+    int row =
+        switch (coupling) {
+          case GOOD -> 0;
+          case FAIR -> 1;
+          case POOR -> 2;
+        };
+    return COUPLING[row][high ? 1 : 0];
+  }
+
+  private static int column(LiftingDuration duration) {
+    return switch (duration) {
+      case SHORT -> 0;
+      case MODERATE -> 2;
+      case LONG -> 4;
+    };
   }
 }

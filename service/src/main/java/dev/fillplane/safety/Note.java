@@ -1,5 +1,6 @@
 package dev.fillplane.safety;
 
+import dev.fillplane.finding.Values;
 import dev.fillplane.quantity.Amount;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -27,5 +28,27 @@ public record Note(
   /** Copies the values. */
   public Note {
     values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+  }
+
+  /** A note without a number; its sentence mentions the pairs {@code name, value, ...}. */
+  static Note of(String code, Severity severity, String basis, Object... namesAndValues) {
+    return new Note(
+        code, severity, Values.byName(namesAndValues), Optional.empty(), Optional.empty(), basis);
+  }
+
+  /** The same with the number computed for this job. */
+  Note valued(Amount number) {
+    return new Note(code, severity, with("value", number), Optional.of(number), limit, basis);
+  }
+
+  /** The same with what the number is held against. */
+  Note limited(Amount bound) {
+    return new Note(code, severity, with("limit", bound), value, Optional.of(bound), basis);
+  }
+
+  private Map<String, Object> with(String name, Amount amount) {
+    Map<String, Object> more = new LinkedHashMap<>(values);
+    more.put(name, amount);
+    return more;
   }
 }

@@ -18,9 +18,9 @@ import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
 /**
  * Sets out depth pins in bays with a mean depth under 15 mm: a grid of 1.5 to 2 m along and across
- * the travel, half a spacing from the walls where that fits and at least 0.3 m; only where something
- * is poured and 0.2 m from the edge. A bay whose grid misses the pour gets one pin at the deepest
- * place that a finer grid finds. Lengths are common practice without a source.
+ * the travel, half a spacing from the walls where that fits and at least 0.3 m; only where
+ * something is poured and 0.2 m from the edge. A bay whose grid misses the pour gets one pin at the
+ * deepest place that a finer grid finds. Lengths are common practice without a source.
  */
 public final class Pins {
 

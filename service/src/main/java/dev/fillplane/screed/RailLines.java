@@ -8,9 +8,9 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * Where across the travel rails lie: 0.3 m from the outermost walls, between them evenly, no further
- * apart than the screed is long less 0.2 m to overlap; and 0.3 m from every other wall of 1 m or more
- * along the travel (the inner walls of an L) that has none so near.
+ * Where across the travel rails lie: 0.3 m from the outermost walls, between them evenly, no
+ * further apart than the screed is long less 0.2 m to overlap; and 0.3 m from every other wall of 1
+ * m or more along the travel (the inner walls of an L) that has none so near.
  */
 final class RailLines {
 

@@ -15,10 +15,10 @@ import org.locationtech.jts.geom.util.LinearComponentExtracter;
 
 /**
  * Sets out screed rails in bays with a mean depth of 15 mm or more: straight, parallel, along the
- * travel, so close that the screed rests on two of them, the first and the last 0.3 m from the walls
- * ({@link RailLines}). They end 1 cm before walls and islands. Heights are set at both ends and at
- * most 1 m apart; where the floor stands above the target the height is 0. Lengths are common
- * practice without a source.
+ * travel, so close that the screed rests on two of them, the first and the last 0.3 m from the
+ * walls ({@link RailLines}). They end 1 cm before walls and islands. Heights are set at both ends
+ * and at most 1 m apart; where the floor stands above the target the height is 0. Lengths are
+ * common practice without a source.
  */
 public final class Rails {
 

@@ -8,7 +8,7 @@ import java.util.List;
 /**
  * What a layer takes. Water and mass belong to the bags that are ordered.
  *
- * @param fill volume of the layer, without any allowance
+ * @param fill volume of the layer, without any allowance; of a range, halfway
  */
 public record BagCount(
     Bags bags,

@@ -13,8 +13,8 @@ import java.util.OptionalDouble;
  *
  * @param units the caller's units
  * @param area what is covered
- * @param thickness its thickness, the same everywhere
- * @param thicknessRange its thinnest and thickest part; its mean lies halfway
+ * @param thickness its mean thickness
+ * @param thicknessRange between which values its mean thickness lies, all equally likely
  * @param material the usual one unless told
  * @param absorbency how thirsty the base is; normal unless told
  * @param confidence chance with which the bags ordered suffice; 0.9

@@ -6,18 +6,25 @@ import dev.fillplane.material.Catalogue;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
+import java.util.Arrays;
 
 /**
- * Bags, water and primer of a layer from its area and thickness, without a survey. Of a range of
- * thickness the mean halfway counts: all between is taken as equally common. The odds are those of
- * placing and yield only; how well area and thickness are known is the caller's to judge.
+ * Bags, water and primer of a layer from its area and thickness, without a survey. The odds are
+ * those of placing and yield, and of a range of thickness, between whose ends every mean thickness
+ * is taken as equally likely.
  *
  * @see BagOdds
  */
 public final class BagCounter {
 
+  /** Largest area that is answered, 100 hectares: beyond it the unit of the request is wrong. */
+  public static final double MOST_AREA = 1e6;
+
   private static final Place ROOT = Place.root();
   private static final long SEED = 1;
+
+  /** Thicknesses that stand for a range. */
+  private static final int THICKNESSES = 64;
 
   private final Findings findings = new Findings();
   private final BagCountRequest request;
@@ -48,8 +55,10 @@ public final class BagCounter {
     findings.throwIfErrors();
     double area = request.area();
     double fill = area * range.mean();
-    Bags bags =
-        BagOdds.of(new double[] {fill}, new double[] {area}, sheet, request.confidence(), SEED);
+    double[] areas = new double[THICKNESSES];
+    Arrays.fill(areas, area);
+    double[] volumes = range.volumes(area, THICKNESSES);
+    Bags bags = BagOdds.of(volumes, areas, sheet, request.confidence(), SEED);
     return new BagCount(
         bags,
         fill,
@@ -61,6 +70,10 @@ public final class BagCounter {
 
   private void checkArea() {
     positive(request.area(), ROOT.at("area"), "area");
+    if (request.area() > MOST_AREA) {
+      findings.error(
+          "area-too-large", ROOT.at("area"), "limit", Amount.of(MOST_AREA, Dimension.AREA));
+    }
   }
 
   private void checkThickness() {

@@ -4,7 +4,6 @@ import dev.fillplane.material.DataSheet;
 import dev.fillplane.room.Room;
 import dev.fillplane.room.Substrate;
 import java.util.List;
-import java.util.Optional;
 
 /** The least depth that a pour must have everywhere. */
 public final class Minimums {
@@ -14,13 +13,22 @@ public final class Minimums {
 
   private Minimums() {}
 
+  /** Least depth that a base asks for, where the sheet asks for no more. */
+  public static double on(Substrate substrate) {
+    return substrate == Substrate.WOOD ? ON_WOOD : 0;
+  }
+
   /**
    * The sheet's thinnest layer, or what wood needs where any room has a floor of wood. An unknown
    * substrate counts as concrete.
    */
   public static double depth(List<Room> rooms, DataSheet sheet) {
-    boolean wood =
-        rooms.stream().anyMatch(room -> room.substrate().equals(Optional.of(Substrate.WOOD)));
-    return wood ? Math.max(ON_WOOD, sheet.minimumLift()) : sheet.minimumLift();
+    double base =
+        rooms.stream()
+            .flatMap(room -> room.substrate().stream())
+            .mapToDouble(Minimums::on)
+            .max()
+            .orElse(0);
+    return Math.max(base, sheet.minimumLift());
   }
 }

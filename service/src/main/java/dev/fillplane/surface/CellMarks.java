@@ -3,7 +3,9 @@ package dev.fillplane.surface;
 import java.util.Arrays;
 import java.util.List;
 
-/** Tells for the cells of a lattice whether they lie in a polygon, are cut by its edge, or neither. */
+/**
+ * Tells for the cells of a lattice whether they lie in a polygon, are cut by its edge, or neither.
+ */
 final class CellMarks {
 
   private static final byte OUTSIDE = 0;
@@ -132,8 +134,7 @@ final class CellMarks {
         double y1 = ring.y()[i];
         double y2 = ring.y()[j];
         if (y1 <= y != y2 <= y) {
-          found[count++] =
-              ring.x()[i] + (y - y1) / (y2 - y1) * (ring.x()[j] - ring.x()[i]);
+          found[count++] = ring.x()[i] + (y - y1) / (y2 - y1) * (ring.x()[j] - ring.x()[i]);
         }
       }
     }

@@ -26,8 +26,8 @@ public final class CellSize {
 
   /**
    * The side of a cell: as wished, or {@code max(0.1 m, sqrt(area / 20000))}, larger where the box
-   * of the rooms would have more than {@link #MOST_CELLS}. A wish that breaks this limit is an error
-   * at {@code cell} of the place, and the default is answered.
+   * of the rooms would have more than {@link #MOST_CELLS}. A wish that breaks this limit is an
+   * error at {@code cell} of the place, and the default is answered.
    *
    * @param rooms at least one
    * @param wish positive

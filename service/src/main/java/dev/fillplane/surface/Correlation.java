@@ -5,7 +5,8 @@ package dev.fillplane.surface;
  * and range.
  *
  * <p>{@link #fill} reads the exponential and the Matern shape from a table of cubics, which agrees
- * with {@link #at} to 5e-11 and takes less than half the time; the other shapes are exact there too.
+ * with {@link #at} to 5e-11 and takes less than half the time; the other shapes are exact there
+ * too.
  */
 final class Correlation {
 

@@ -45,7 +45,6 @@ final class CorrelationTable {
 
   private double cubic(int step, double part) {
     int at = 4 * step;
-    return cubics[at]
-        + part * (cubics[at + 1] + part * (cubics[at + 2] + part * cubics[at + 3]));
+    return cubics[at] + part * (cubics[at + 1] + part * (cubics[at + 2] + part * cubics[at + 3]));
   }
 }

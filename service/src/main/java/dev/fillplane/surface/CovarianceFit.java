@@ -9,10 +9,10 @@ import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
 
 /**
- * Sill and range of a Matern 3/2 covariance by restricted likelihood: a logarithmic grid first, then
- * Brent's search round its best value. The range stays between the usual distance of two spots and
- * the extent of all, the sill at or above {@link #LEAST_SILL}. Exact to about 1 % of the range, far
- * inside what a survey can tell.
+ * Sill and range of a Matern 3/2 covariance by restricted likelihood: a logarithmic grid first,
+ * then Brent's search round its best value. The range stays between the usual distance of two spots
+ * and the extent of all, the sill at or above {@link #LEAST_SILL}. Exact to about 1 % of the range,
+ * far inside what a survey can tell.
  */
 final class CovarianceFit {
 
@@ -38,6 +38,7 @@ final class CovarianceFit {
   private static final double SILL_STEP = Math.log(4);
   private static final double RANGE_TOLERANCE = 0.01;
   private static final double SILL_TOLERANCE = 1e-5;
+  private static final double EQUAL = 1e-9;
 
   private final RestrictedLikelihood likelihood;
   private final double mostLogSill;
@@ -54,7 +55,7 @@ final class CovarianceFit {
 
   /** The covariance for {@code spots}, which lie as {@code spacing} tells. */
   static Variogram of(LocalSpots spots, Spacing spacing, DriftTerms terms) {
-    double nugget = mean(spots.variance());
+    double nugget = LocalSpots.mean(spots.variance());
     if (spacing.places() < LEAST_PLACES) {
       return new Variogram(VariogramShape.MATERN_3_2, nugget, USUAL_SILL, USUAL_RANGE);
     }
@@ -93,7 +94,7 @@ final class CovarianceFit {
     for (int i = 1; i <= steps && width > 0; i++) {
       double at = from + i * width;
       double value = function.value(at);
-      if (value < bestValue - 1e-9 * Math.abs(bestValue)) {
+      if (better(value, bestValue)) {
         best = at;
         bestValue = value;
       }
@@ -111,18 +112,15 @@ final class CovarianceFit {
                 new UnivariateObjectiveFunction(function),
                 GoalType.MINIMIZE,
                 new SearchInterval(low, high, middle(low, high, best)));
-    return refined.getValue() < bestValue ? refined : atGrid;
+    return better(refined.getValue(), bestValue) ? refined : atGrid;
   }
 
   private static double middle(double low, double high, double best) {
     return best > low && best < high ? best : (low + high) / 2;
   }
 
-  private static double mean(double[] values) {
-    double sum = 0;
-    for (double value : values) {
-      sum += value;
-    }
-    return sum / values.length;
+  /** Better by more than rounding, so that chance does not choose between equals. */
+  private static boolean better(double value, double than) {
+    return value < than - EQUAL * Math.abs(than);
   }
 }

@@ -14,8 +14,8 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 /**
  * The floor sampled on square cells that are clipped to the rooms. Each cell is four triangles from
  * its centre; on them the floor is linear, and what is summed here over that piecewise-linear floor
- * is exact, also along crooked outlines and islands. It differs from the surface itself only by what
- * the surface bends within a cell. Immutable and safe to share.
+ * is exact, also along crooked outlines and islands. It differs from the surface itself only by
+ * what the surface bends within a cell. Immutable and safe to share.
  *
  * <p>Positions are plan coordinates; inside they are counted from the south-west corner of the
  * rooms' box, so that a plan far from its origin loses nothing.
@@ -40,8 +40,7 @@ public final class FloorSample {
   private final boolean[] inRoom;
   private final FloorPoints points;
 
-  private FloorSample(
-      List<Room> rooms, List<Polygon> polygons, Lattice lattice, Surface surface) {
+  private FloorSample(List<Room> rooms, List<Polygon> polygons, Lattice lattice, Surface surface) {
     this.rooms = rooms;
     this.polygons = polygons;
     this.lattice = lattice;
@@ -176,10 +175,7 @@ public final class FloorSample {
     for (int cell : cells) {
       for (int i = 0; i < 4; i++) {
         visitor.triangle(
-            lattice.corner(cell, i),
-            lattice.corner(cell, (i + 1) % 4),
-            lattice.centre(cell),
-            cut);
+            lattice.corner(cell, i), lattice.corner(cell, (i + 1) % 4), lattice.centre(cell), cut);
       }
     }
   }

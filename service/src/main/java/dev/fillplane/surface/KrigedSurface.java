@@ -18,8 +18,8 @@ import java.util.Optional;
  *
  * <p>Exact for that model up to rounding and the table of correlations (relative 5e-11). The
  * uncertainty of the fitted covariance is not in the deviation. Time grows with the cube of the
- * number of spots; meant for up to about 2,000. Neither the order of the spots nor where and how the
- * plan lies in its coordinates matters. Immutable and safe to share.
+ * number of spots; meant for up to about 2,000. Neither the order of the spots nor where and how
+ * the plan lies in its coordinates matters. Immutable and safe to share.
  *
  * @see CovarianceFit
  */
@@ -31,16 +31,20 @@ public final class KrigedSurface implements Surface {
   private final LocalSpots spots;
   private final Drift drift;
   private final Optional<Variogram> variogram;
+  private final KrigingSystem system;
   private final Kriging kriging;
-  private final double lattice;
+  private final double range;
+  private final int places;
 
   private KrigedSurface(
       LocalSpots spots, Drift drift, Variogram used, boolean shown, Spacing spacing) {
     this.spots = spots;
     this.drift = drift;
     this.variogram = shown ? Optional.of(used) : Optional.empty();
-    this.kriging = new Kriging(spots, DriftTerms.of(drift, spacing.extent()), used);
-    this.lattice = Math.min(used.range() / 3, spacing.nearest() / 2);
+    this.system = new KrigingSystem(spots, DriftTerms.of(drift, spacing.extent()), used);
+    this.kriging = new Kriging(system);
+    this.range = used.range();
+    this.places = spacing.places();
   }
 
   /**
@@ -69,8 +73,7 @@ public final class KrigedSurface implements Surface {
   private static KrigedSurface fitted(LocalSpots spots, Spacing spacing, Drift wished) {
     boolean onlyPlane = spacing.places() <= 3;
     Drift drift = onlyPlane ? Drift.LINEAR : wished;
-    Variogram variogram =
-        CovarianceFit.of(spots, spacing, DriftTerms.of(drift, spacing.extent()));
+    Variogram variogram = CovarianceFit.of(spots, spacing, DriftTerms.of(drift, spacing.extent()));
     return new KrigedSurface(spots, drift, variogram, !onlyPlane, spacing);
   }
 
@@ -110,14 +113,21 @@ public final class KrigedSurface implements Surface {
     return out;
   }
 
-  /** Covariance matrix of the floor at many positions, in m2; its part below the diagonal is unset. */
+  /**
+   * Covariance matrix of the floor at many positions, in m2; its part below the diagonal is unset.
+   */
   double[][] covariances(double[] x, double[] y) {
     return kriging.covariances(localX(x, 0, x.length), localY(y, 0, y.length));
   }
 
-  /** Distance of places on which the uncertainty of this floor is told well. */
-  double lattice() {
-    return lattice;
+  /** The range of the covariance in use. */
+  double range() {
+    return range;
+  }
+
+  /** How many different places were measured. */
+  int places() {
+    return places;
   }
 
   /** What was used; the cross-validation is worked out at each call. */
@@ -127,7 +137,7 @@ public final class KrigedSurface implements Surface {
 
   /** Each spot against the others; worked out at each call. */
   public LeaveOneOut leaveOneOut() {
-    return kriging.leaveOneOut();
+    return system.leaveOneOut();
   }
 
   private double[] localX(double[] x, int from, int to) {

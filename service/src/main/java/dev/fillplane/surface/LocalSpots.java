@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.stream.IntStream;
 
 /**
- * Spots in an order of their own (by x, y, elevation, variance), so that the caller's order does not
- * matter, and about their own centre, so that large coordinates cost no digits.
+ * Spots in an order of their own (by x, y, elevation, variance), so that the caller's order does
+ * not matter, and about their own centre, so that large coordinates cost no digits.
  *
  * @param order where each spot stands in the caller's arrays
  * @param originX the caller's x of the centre
@@ -29,9 +29,9 @@ record LocalSpots(
 
   static LocalSpots of(Spots spots) {
     int[] order = order(spots);
-    double originX = centre(picked(spots.x(), order));
-    double originY = centre(picked(spots.y(), order));
-    double datum = centre(picked(spots.elevation(), order));
+    double originX = mean(picked(spots.x(), order));
+    double originY = mean(picked(spots.y(), order));
+    double datum = mean(picked(spots.elevation(), order));
     return new LocalSpots(
         order,
         originX,
@@ -93,7 +93,7 @@ record LocalSpots(
   }
 
   /** The mean, taken about the first value to keep its digits. */
-  private static double centre(double[] values) {
+  static double mean(double[] values) {
     double sum = 0;
     for (double value : values) {
       sum += value - values[0];

@@ -2,8 +2,8 @@ package dev.fillplane.surface;
 
 /**
  * Sums prisms between a plane and the floor over rings on each of which their distance is linear.
- * Exact: the part below the plane is clipped out and the prism formula (area times mean of the three
- * edges) applied to both parts.
+ * Exact: the part below the plane is clipped out and the prism formula (area times mean of the
+ * three edges) applied to both parts.
  */
 final class PrismSum {
 

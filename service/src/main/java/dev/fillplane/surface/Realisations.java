@@ -11,20 +11,22 @@ import org.locationtech.jts.geom.Polygon;
  * Cholesky factor of the covariance that the readings leave, drift included).
  *
  * <p>A residual holds for a whole cell of a lattice over the rooms. Cells are no wider than a third
- * of the range and half the usual distance of two readings, as long as {@link #MOST_CELLS} suffice.
- * Where they do not, cells are wider; each still carries the full spread of its middle, so that the
- * spread of a volume comes out too large rather than too small.
+ * of the range and than half the usual distance of two readings (root of area over number), as long
+ * as {@link #MOST_CELLS} suffice. Where they do not, cells are wider; each still carries the full
+ * spread of its middle, so that the spread of a volume comes out too large rather than too small.
  *
  * <p>Realisations come in pairs, each second one the negative of the one before it. The same
- * surface, rooms and seed give the same realisations; more of them begin with the same ones. Immutable
- * and safe to share.
+ * surface, rooms and seed give the same realisations; more of them begin with the same ones.
+ * Immutable and safe to share.
  */
-public final class Realisations {
+public final class Realisations implements FloorResiduals {
 
   /** Cells of the lattice at most, but for rooms that need one each. */
   public static final int MOST_CELLS = 500;
 
-  /** Added to the covariance, in parts of the largest variance, where rounding makes it singular. */
+  /**
+   * Added to the covariance, in parts of the largest variance, where rounding makes it singular.
+   */
   private static final double JITTER = 1e-9;
 
   private final RoomLattice lattice;
@@ -47,10 +49,15 @@ public final class Realisations {
     if (rooms.isEmpty() || count < 1) {
       throw new IllegalArgumentException("nothing to draw");
     }
-    RoomLattice lattice = RoomLattice.over(rooms, surface.lattice(), MOST_CELLS);
+    RoomLattice lattice = RoomLattice.over(rooms, pitch(surface, rooms), MOST_CELLS);
     double[][] drawn = normals(lattice.count(), (count + 1) / 2, seed);
     factor(surface, lattice).multiply(drawn);
     return new Realisations(lattice, count, drawn);
+  }
+
+  private static double pitch(KrigedSurface surface, List<Polygon> rooms) {
+    double area = rooms.stream().mapToDouble(Polygon::getArea).sum();
+    return Math.min(surface.range() / 3, Math.sqrt(area / surface.places()) / 2);
   }
 
   private static Cholesky factor(KrigedSurface surface, RoomLattice lattice) {
@@ -61,7 +68,7 @@ public final class Realisations {
     for (int i = 0; i < covariance.length; i++) {
       largest = Math.max(largest, covariance[i][i]);
     }
-    return Cholesky.jittered(covariance, Math.max(JITTER * largest, Double.MIN_NORMAL));
+    return Factorization.jittered(covariance, Math.max(JITTER * largest, Double.MIN_NORMAL));
   }
 
   /** Standard normal numbers, a row for each cell and a column for each pair. */
@@ -78,6 +85,7 @@ public final class Realisations {
   }
 
   /** How many realisations there are. */
+  @Override
   public int count() {
     return count;
   }
@@ -88,11 +96,13 @@ public final class Realisations {
   }
 
   /** The cell at a position, from 0; outside the rooms the nearest. */
+  @Override
   public int cellAt(double x, double y) {
     return lattice.cellAt(x, y);
   }
 
   /** What {@code realisation} adds to the elevation of the surface all over {@code cell}. */
+  @Override
   public double residual(int realisation, int cell) {
     double value = drawn[cell][realisation / 2];
     return realisation % 2 == 0 ? value : -value;

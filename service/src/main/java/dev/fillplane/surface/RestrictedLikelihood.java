@@ -29,8 +29,7 @@ final class RestrictedLikelihood {
       weight[i] = 1 / Math.sqrt(spots.variance()[i]);
       elevation[i] = weight[i] * spots.z()[i];
       for (int j = 0; j <= i; j++) {
-        distance[i][j] =
-            Math.hypot(spots.x()[i] - spots.x()[j], spots.y()[i] - spots.y()[j]);
+        distance[i][j] = Math.hypot(spots.x()[i] - spots.x()[j], spots.y()[i] - spots.y()[j]);
       }
     }
     drift = withoutDrift(driftTerms.columns(spots.x(), spots.y()));

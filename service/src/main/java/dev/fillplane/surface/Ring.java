@@ -7,9 +7,9 @@ import org.locationtech.jts.geom.Coordinate;
  * A closed ring in local coordinates, without its last position again. Anticlockwise counts
  * positive, clockwise (an island) negative.
  *
- * <p>Clipping keeps half planes after Sutherland and Hodgman (Comm. ACM 17, 1974). Of a ring that is
- * not convex it may leave edges that run forth and back along the clipping line; they carry no area,
- * so that every signed integral over the ring stays exact.
+ * <p>Clipping keeps half planes after Sutherland and Hodgman (Comm. ACM 17, 1974). Of a ring that
+ * is not convex it may leave edges that run forth and back along the clipping line; they carry no
+ * area, so that every signed integral over the ring stays exact.
  */
 record Ring(double[] x, double[] y) {
 
@@ -51,7 +51,9 @@ record Ring(double[] x, double[] y) {
     return all ? this : clip(side);
   }
 
-  /** What lies where a function that is linear on the ring, given at its positions, is not negative. */
+  /**
+   * What lies where a function that is linear on the ring, given at its positions, is not negative.
+   */
   Ring clip(double[] side) {
     int n = x.length;
     double[] keptX = new double[2 * n];

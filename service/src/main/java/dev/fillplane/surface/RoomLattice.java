@@ -18,6 +18,9 @@ final class RoomLattice {
   /** Part of a cell that a room has to reach into. */
   private static final double TOUCH = 1e-6;
 
+  /** No cell is narrower, in metres: also for a room without area. */
+  private static final double LEAST_PITCH = 1e-3;
+
   private final double originX;
   private final double originY;
   private final double width;
@@ -44,8 +47,8 @@ final class RoomLattice {
   }
 
   /**
-   * Cells no wider than {@code pitch}, but for as much more as brings them to {@code most} or fewer.
-   * Many rooms far from each other may keep one cell each and so exceed {@code most}.
+   * Cells no wider than {@code pitch}, but for as much more as brings them to {@code most} or
+   * fewer. Many rooms far from each other may keep one cell each and so exceed {@code most}.
    */
   static RoomLattice over(List<Polygon> rooms, double pitch, int most) {
     double area = 0;
@@ -55,7 +58,8 @@ final class RoomLattice {
       longest = Math.max(longest, room.getEnvelopeInternal().getWidth());
       longest = Math.max(longest, room.getEnvelopeInternal().getHeight());
     }
-    double wide = Math.max(pitch, Math.max(Math.sqrt(area / most), longest / most));
+    double wide =
+        Math.max(Math.max(LEAST_PITCH, pitch), Math.max(Math.sqrt(area / most), longest / most));
     RoomLattice lattice = new RoomLattice(rooms, wide);
     while (lattice.count() > Math.max(most, rooms.size())) {
       wide *= Math.max(1.05, Math.sqrt((double) lattice.count() / most));

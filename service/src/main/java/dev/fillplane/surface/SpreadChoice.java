@@ -5,8 +5,8 @@ import java.util.function.IntToDoubleFunction;
 
 /**
  * Some of many spots, spread over the floor: each next one is the farthest from those before it
- * (farthest-point sampling). The choice stays the same when the plan is turned or moved: places that
- * are equally far are told apart by their distance from the centre, then by their elevation.
+ * (farthest-point sampling). The choice stays the same when the plan is turned or moved: places
+ * that are equally far are told apart by their distance from the centre, then by their elevation.
  */
 final class SpreadChoice {
 

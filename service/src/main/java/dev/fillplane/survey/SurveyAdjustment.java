@@ -33,7 +33,7 @@ import java.util.OptionalDouble;
  * <p>The values depend neither on the order of the readings within a setup nor on the names of the
  * points, to the last bit; the order of the setups changes elevations by rounding only (below 1e-12
  * m for heights of metres), as long as the datum does not depend on it, but may choose other loops.
- * Time grows with the readings and the cube of the setups, of which there are at most 500.
+ * Time grows with the readings and the cube of the setups.
  */
 public final class SurveyAdjustment {
 

@@ -35,11 +35,9 @@ final class Bounds {
   private static void addHighSpots(List<Bound> bounds, Plane plane, Limits limits) {
     HighPoints highs = limits.highs();
     for (int i = 0; i < highs.count() && bounds.size() < MOST_HIGH_SPOTS; i++) {
-      double spare =
-          plane.at(highs.x(i), highs.y(i)) - highs.elevation(i) - limits.minimumDepth();
+      double spare = plane.at(highs.x(i), highs.y(i)) - highs.elevation(i) - limits.minimumDepth();
       if (spare <= Limits.TOUCH && isNew(bounds, highs.x(i), highs.y(i))) {
-        bounds.add(
-            new Bound(BoundKind.MINIMUM_DEPTH, highs.name(i), highs.x(i), highs.y(i)));
+        bounds.add(new Bound(BoundKind.MINIMUM_DEPTH, highs.name(i), highs.x(i), highs.y(i)));
       }
     }
   }

@@ -42,9 +42,7 @@ final class GivenCheck {
     double area = 0;
     for (int room = 0; room < floor.rooms().size(); room++) {
       area +=
-          floor
-              .under(plane.elevation() - depth, plane.slopeX(), plane.slopeY(), room)
-              .cutArea();
+          floor.under(plane.elevation() - depth, plane.slopeX(), plane.slopeY(), room).cutArea();
     }
     return Math.max(0, area);
   }

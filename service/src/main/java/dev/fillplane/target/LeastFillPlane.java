@@ -3,10 +3,12 @@ package dev.fillplane.target;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
 import dev.fillplane.target.PlaneProgram.Unknown;
+import java.util.Optional;
+import org.apache.commons.math3.exception.MathIllegalStateException;
 
 /**
- * The plane of least fill: lowest at the centroid of the rooms, with the minimum depth over all high
- * points, under all ceilings, not steeper than allowed; of several such the least steep.
+ * The plane of least fill: lowest at the centroid of the rooms, with the minimum depth over all
+ * high points, under all ceilings, not steeper than allowed; of several such the least steep.
  *
  * <p>A linear program in few unknowns, solved by cutting planes (J. E. Kelley, J. SIAM 8, 1960):
  * start with the highest point and four directions of slope, solve, add the point and the direction
@@ -16,7 +18,7 @@ import dev.fillplane.target.PlaneProgram.Unknown;
 final class LeastFillPlane {
 
   /** What a cut may be violated by, in parts of the program's unit of height. */
-  private static final double TOLERANCE = 1e-9;
+  private static final double TOLERANCE = 1e-8;
 
   /** Cuts come in one by one; a case that needs more than this would be a defect. */
   private static final int MOST_ROUNDS = 400;
@@ -29,21 +31,29 @@ final class LeastFillPlane {
     this.program = PlaneProgram.over(limits);
   }
 
-  static FoundTarget find(Limits limits, Place place, Findings findings) {
-    if (!limits.ceilings().isEmpty()) {
-      LeastFillPlane search = new LeastFillPlane(limits);
-      double[] best = search.settle(Unknown.EXCESS);
-      if (search.program.height(best[Unknown.EXCESS.ordinal()]) > Limits.TOUCH) {
-        search.noteFights(best, place, findings);
-        return find(limits.open(), place, findings);
-      }
+  /** Empty where the linear program cannot be solved, which is not expected. */
+  static Optional<FoundTarget> find(Limits limits, Place place, Findings findings) {
+    try {
+      return Optional.of(search(limits, place, findings));
+    } catch (MathIllegalStateException unsolved) {
+      return Optional.empty();
     }
-    Plane plane = new LeastFillPlane(limits).leastSteep();
+  }
+
+  private static FoundTarget search(Limits limits, Place place, Findings findings) {
+    LeastFillPlane search = new LeastFillPlane(limits);
+    double[] best = search.settle(Unknown.EXCESS);
+    double excess = best[Unknown.EXCESS.ordinal()];
+    if (search.program.height(excess) > Limits.TOUCH) {
+      search.noteFights(best, place, findings);
+      return search(limits.open(), place, findings);
+    }
+    Plane plane = search.leastSteep(excess);
     return new FoundTarget(TargetShape.PLANE, plane, Bounds.of(plane, limits));
   }
 
-  private Plane leastSteep() {
-    program.forbid(Unknown.EXCESS);
+  private Plane leastSteep(double excess) {
+    program.atMost(Unknown.EXCESS, excess + TOLERANCE);
     double[] lowest = settle(Unknown.ELEVATION);
     program.atMost(Unknown.ELEVATION, lowest[Unknown.ELEVATION.ordinal()] + TOLERANCE);
     return lifted(program.plane(settle(Unknown.STEEPNESS)));
@@ -53,7 +63,7 @@ final class LeastFillPlane {
   private double[] settle(Unknown least) {
     double[] best = program.minimise(least);
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      boolean steep = program.cutSlope(best, TOLERANCE);
+      boolean steep = program.cutSlope(best, least, TOLERANCE);
       boolean thin = program.cutPoint(best, TOLERANCE);
       if (!steep && !thin) {
         return best;
@@ -67,17 +77,20 @@ final class LeastFillPlane {
   private Plane lifted(Plane plane) {
     HighPoints highs = limits.highs();
     int i = highs.highestOver(plane);
-    double missing =
-        highs.elevation(i) + limits.minimumDepth() - plane.at(highs.x(i), highs.y(i));
+    double missing = highs.elevation(i) + limits.minimumDepth() - plane.at(highs.x(i), highs.y(i));
     return new Plane(plane.elevation() + Math.max(0, missing), plane.slopeX(), plane.slopeY());
   }
 
-  /** Names each ceiling that the plane of least excess passes, with the tight spot nearest to it. */
+  /**
+   * Names each ceiling that the plane of least excess passes most, with the tight spot nearest to
+   * it.
+   */
   private void noteFights(double[] best, Place place, Findings findings) {
     Plane plane = program.plane(best);
+    double excess = program.height(best[Unknown.EXCESS.ordinal()]);
     for (Limits.Cap cap : limits.ceilings()) {
       double by = plane.at(cap.x(), cap.y()) - cap.elevation();
-      if (by > Limits.TOUCH) {
+      if (by > excess - Limits.TOUCH) {
         int spot = tightSpot(plane, cap);
         CeilingError.note(cap, by, limits.highs(), spot, place, findings);
       }
@@ -89,8 +102,7 @@ final class LeastFillPlane {
     int spot = highs.highestOver(plane);
     double nearest = Math.hypot(highs.x(spot) - cap.x(), highs.y(spot) - cap.y());
     for (int i = 0; i < highs.count(); i++) {
-      double spare =
-          plane.at(highs.x(i), highs.y(i)) - highs.elevation(i) - limits.minimumDepth();
+      double spare = plane.at(highs.x(i), highs.y(i)) - highs.elevation(i) - limits.minimumDepth();
       double distance = Math.hypot(highs.x(i) - cap.x(), highs.y(i) - cap.y());
       if (spare <= Limits.TOUCH && distance < nearest) {
         spot = i;

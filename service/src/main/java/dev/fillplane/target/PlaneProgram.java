@@ -1,18 +1,7 @@
 package dev.fillplane.target;
 
-import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
-import org.apache.commons.math3.optim.MaxIter;
-import org.apache.commons.math3.optim.linear.LinearConstraint;
-import org.apache.commons.math3.optim.linear.LinearConstraintSet;
-import org.apache.commons.math3.optim.linear.LinearObjectiveFunction;
-import org.apache.commons.math3.optim.linear.NonNegativeConstraint;
-import org.apache.commons.math3.optim.linear.PivotSelectionRule;
-import org.apache.commons.math3.optim.linear.Relationship;
-import org.apache.commons.math3.optim.linear.SimplexSolver;
-import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 
 /**
  * A linear program over planes that grows cut by cut. Positions are counted from the centroid in
@@ -20,11 +9,6 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
  * differences, so that all numbers are about 1 wherever the plan and the datum lie.
  */
 final class PlaneProgram {
-
-  /** Relative accuracy of the simplex method. */
-  private static final double EPSILON = 1e-11;
-
-  private static final int MOST_PIVOTS = 10_000;
 
   /** What is sought, in the program's own units. */
   enum Unknown {
@@ -44,7 +28,7 @@ final class PlaneProgram {
   private final double reach;
   private final double top;
   private final double unit;
-  private final List<LinearConstraint> cuts = new ArrayList<>();
+  private final Cuts cuts = new Cuts(Unknown.values().length);
   private final Set<Integer> inside = new HashSet<>();
 
   private PlaneProgram(Limits limits, double reach, double top, double unit) {
@@ -66,22 +50,22 @@ final class PlaneProgram {
       lowest = Math.min(lowest, highs.elevation(i));
     }
     double spread = Math.max(top - lowest, limits.minimumDepth());
-    double unit = Math.max(Limits.TOUCH, Math.min(spread, Math.max(1e-4, limits.maximumSlope() * reach)));
+    double unit =
+        Math.max(Limits.TOUCH, Math.min(spread, Math.max(1e-4, limits.maximumSlope() * reach)));
     PlaneProgram program = new PlaneProgram(limits, reach, top, unit);
     program.start(highest);
     return program;
   }
 
   private void start(int highest) {
-    double steepest = limits.maximumSlope() * reach / unit;
-    add(Relationship.LEQ, steepest, 0, 0, 0, 1, 0);
-    add(Relationship.GEQ, 0, 0, 0, 0, 0, 1);
+    cuts.atMost(Unknown.STEEPNESS.ordinal(), steepest());
+    cuts.atLeast(0, 0, 0, 0, 0, 1);
     for (int i = 0; i < 4; i++) {
       addDirection(i * Math.PI / 2);
     }
     addPoint(highest);
     for (Limits.Cap cap : limits.ceilings()) {
-      add(Relationship.LEQ, (cap.elevation() - top) / unit, 1, u(cap.x()), v(cap.y()), 0, -1);
+      cuts.atMost((cap.elevation() - top) / unit, 1, u(cap.x()), v(cap.y()), 0, -1);
     }
   }
 
@@ -93,55 +77,43 @@ final class PlaneProgram {
     return (y - limits.centroid().y()) / reach;
   }
 
-  private void add(Relationship relation, double value, double... factors) {
-    cuts.add(new LinearConstraint(factors, relation, value));
-  }
-
   private void addDirection(double angle) {
-    add(Relationship.LEQ, 0, 0, Math.cos(angle), Math.sin(angle), -1, 0);
+    cuts.atMost(0, 0, Math.cos(angle), Math.sin(angle), -1, 0);
   }
 
   private void addPoint(int i) {
     HighPoints highs = limits.highs();
-    add(Relationship.GEQ, needed(i), 1, u(highs.x(i)), v(highs.y(i)), 0, 0);
-  }
-
-  /** Lets an unknown be 0 only. */
-  void forbid(Unknown unknown) {
-    atMost(unknown, 0);
+    cuts.atLeast(needed(i), 1, u(highs.x(i)), v(highs.y(i)), 0, 0);
   }
 
   /** Bounds an unknown from above. */
   void atMost(Unknown unknown, double value) {
-    double[] factors = new double[Unknown.values().length];
-    factors[unknown.ordinal()] = 1;
-    add(Relationship.LEQ, value, factors);
+    cuts.atMost(unknown.ordinal(), value);
   }
 
   /** The least value of an unknown under all cuts so far; all unknowns there. */
   double[] minimise(Unknown unknown) {
-    double[] factors = new double[Unknown.values().length];
-    factors[unknown.ordinal()] = 1;
-    return new SimplexSolver(EPSILON)
-        .optimize(
-            new MaxIter(MOST_PIVOTS),
-            new LinearObjectiveFunction(factors, 0),
-            new LinearConstraintSet(cuts),
-            GoalType.MINIMIZE,
-            new NonNegativeConstraint(false),
-            PivotSelectionRule.BLAND)
-        .getPoint();
+    return cuts.minimise(unknown.ordinal());
   }
 
-  /** Cuts off a solution whose slope exceeds its steepness; tells whether it does. */
-  boolean cutSlope(double[] best, double tolerance) {
+  /**
+   * Cuts off a solution that is too steep; tells whether it is. Only where the steepness itself is
+   * sought has it to be told exactly, else the limit counts.
+   */
+  boolean cutSlope(double[] best, Unknown least, double tolerance) {
     double riseX = best[Unknown.RISE_X.ordinal()];
     double riseY = best[Unknown.RISE_Y.ordinal()];
-    if (Math.hypot(riseX, riseY) <= best[Unknown.STEEPNESS.ordinal()] + tolerance) {
+    double allowed = least == Unknown.STEEPNESS ? best[Unknown.STEEPNESS.ordinal()] : steepest();
+    if (Math.hypot(riseX, riseY) <= allowed + tolerance) {
       return false;
     }
     addDirection(Math.atan2(riseY, riseX));
     return true;
+  }
+
+  /** The limit of the slope in the program's units. */
+  private double steepest() {
+    return limits.maximumSlope() * reach / unit;
   }
 
   /** Cuts off a solution at the point over which most depth is missing; tells whether any is. */
@@ -184,8 +156,7 @@ final class PlaneProgram {
     double slopeX = best[Unknown.RISE_X.ordinal()] * unit / reach;
     double slopeY = best[Unknown.RISE_Y.ordinal()] * unit / reach;
     double elevation = top + best[Unknown.ELEVATION.ordinal()] * unit;
-    double atOrigin =
-        elevation - slopeX * limits.centroid().x() - slopeY * limits.centroid().y();
+    double atOrigin = elevation - slopeX * limits.centroid().x() - slopeY * limits.centroid().y();
     return new Plane(atOrigin, slopeX, slopeY);
   }
 }

@@ -5,6 +5,7 @@ import dev.fillplane.finding.Place;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -36,7 +37,8 @@ public final class TargetFinder {
   private TargetFinder() {}
 
   /**
-   * Finds the target. Where a finding is an error the answer is only the nearest that could be made.
+   * Finds the target. Where a finding is an error the answer is only the nearest that could be
+   * made.
    *
    * @param minimumDepth least depth everywhere; not negative
    * @param coveringThickness covering with its adhesive; wanted where a ceiling is of the finish
@@ -60,9 +62,12 @@ public final class TargetFinder {
       if (wish.elevation().isPresent()) {
         findings.warning("elevation-unused", place.at("elevation"));
       }
-      FoundTarget found = LeastFillPlane.find(limits, place, findings);
-      checkSlope(found.plane(), place.at("maximumSlope"), findings);
-      return found;
+      Optional<FoundTarget> found = LeastFillPlane.find(limits, place, findings);
+      if (found.isPresent()) {
+        checkSlope(found.get().plane(), place.at("maximumSlope"), findings);
+        return found.get();
+      }
+      findings.warning("plane-not-found", place.at("shape"));
     }
     return level(limits, place, findings);
   }
@@ -73,14 +78,14 @@ public final class TargetFinder {
     Plane plane = Plane.level(highs.elevation(highest) + limits.minimumDepth());
     for (Limits.Cap cap : limits.ceilings()) {
       if (plane.elevation() > cap.elevation() + Limits.TOUCH) {
-        CeilingError.note(cap, plane.elevation() - cap.elevation(), highs, highest, place, findings);
+        CeilingError.note(
+            cap, plane.elevation() - cap.elevation(), highs, highest, place, findings);
       }
     }
     return new FoundTarget(TargetShape.LEVEL, plane, Bounds.of(plane, limits));
   }
 
-  private static FoundTarget given(
-      TargetWish wish, Limits limits, Place place, Findings findings) {
+  private static FoundTarget given(TargetWish wish, Limits limits, Place place, Findings findings) {
     Plane plane = new Plane(wish.elevation().getAsDouble(), wish.slopeX(), wish.slopeY());
     checkSlope(plane, place.at(wish.slopeX() != 0 ? "slopeX" : "slopeY"), findings);
     for (Limits.Cap cap : limits.ceilings()) {

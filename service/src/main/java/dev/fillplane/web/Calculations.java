@@ -1,15 +1,15 @@
 package dev.fillplane.web;
 
-import dev.fillplane.heat.MixChecker;
 import dev.fillplane.heat.MixCheckRequest;
+import dev.fillplane.heat.MixChecker;
 import dev.fillplane.plan.Computed;
 import dev.fillplane.plan.ElevationsRequest;
 import dev.fillplane.plan.Methods;
 import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.plan.Planner;
 import dev.fillplane.render.DepthMap;
-import dev.fillplane.supply.BagCounter;
 import dev.fillplane.supply.BagCountRequest;
+import dev.fillplane.supply.BagCounter;
 import java.util.List;
 
 /** Every operation that takes a body and computes an answer. */
@@ -32,8 +32,7 @@ final class Calculations {
               "PlanRequest",
               PlanRequest.class,
               SVG,
-              (request, caller) ->
-                  DepthMap.draw(request, Planner.plan(request, computed(caller)))),
+              (request, caller) -> DepthMap.draw(request, Planner.plan(request, computed(caller)))),
           Calculation.json(
               "/v1/depth-fields",
               "PlanRequest",

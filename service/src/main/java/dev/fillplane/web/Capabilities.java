@@ -66,8 +66,7 @@ record Capabilities(
   }
 
   /** How large a request may be. */
-  record Limits(
-      long bodyBytes, int nesting, int rooms, int readings, int tableValues, int cells) {}
+  record Limits(long bodyBytes, int nesting, int rooms, int readings, int tableValues, int cells) {}
 
   /** What {@code contract} and {@code settings} promise. */
   static Capabilities of(Contract contract, Settings settings) {
@@ -78,7 +77,7 @@ record Capabilities(
             contract.schema("PlanRequest").at("/properties/rooms/maxItems").asInt(),
             contract.schema("Setup").at("/properties/readings/maxItems").asInt(),
             contract.schema("Table").at("/properties/values/maxItems").asInt(),
-            CellSize.MAXIMUM_CELLS);
+            CellSize.MOST_CELLS);
     return new Capabilities(
         Version.TEXT,
         contract.document().findValuesAsText("operationId"),

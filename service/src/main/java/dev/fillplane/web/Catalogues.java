@@ -43,7 +43,7 @@ final class Catalogues {
 
     static SubstrateInfo of(Substrate substrate) {
       return new SubstrateInfo(
-          Words.of(substrate), substrate.title(), Minimums.of(substrate), substrate.note());
+          Words.of(substrate), substrate.title(), Minimums.on(substrate), substrate.note());
     }
   }
 
@@ -84,7 +84,6 @@ final class Catalogues {
         .findFirst()
         .orElseThrow(
             () ->
-                Refusal.of(
-                    Problem.Kind.BAD_REQUEST, "The parameter units must be metric or us."));
+                Refusal.of(Problem.Kind.BAD_REQUEST, "The parameter units must be metric or us."));
   }
 }

@@ -21,8 +21,8 @@ final class Health {
   record State(String state) {}
 
   void handle(JavalinConfig config) {
-    config.routes.get("/health/live", 
-        context -> Reply.json(context, UnitSystem.METRIC, new State("up")));
+    config.routes.get(
+        "/health/live", context -> Reply.json(context, UnitSystem.METRIC, new State("up")));
     config.routes.get(
         "/health/ready",
         context -> {

@@ -120,16 +120,12 @@ final class LongLists {
       if (!list.get(i).isNumber()) {
         faults.add(
             SchemaGate.fault(
-                "type",
-                place.at(i).toString(),
-                "",
-                JsonNodeFactory.instance.textNode("number")));
+                "type", place.at(i).toString(), "", JsonNodeFactory.instance.textNode("number")));
       }
     }
   }
 
-  private static void tooMany(
-      JsonNode list, int maximum, Place place, List<Problem.Error> faults) {
+  private static void tooMany(JsonNode list, int maximum, Place place, List<Problem.Error> faults) {
     if (list.size() > maximum) {
       faults.add(
           SchemaGate.fault(

@@ -9,7 +9,9 @@ final class RateLimit {
 
   private RateLimit() {}
 
-  /** Refuses more than {@code perMinute} calculations of one address in a minute; 0 refuses none. */
+  /**
+   * Refuses more than {@code perMinute} calculations of one address in a minute; 0 refuses none.
+   */
   static void handle(JavalinConfig config, int perMinute) {
     if (perMinute <= 0) {
       return;
@@ -18,8 +20,6 @@ final class RateLimit {
     config.routes.before(
         "/v1/*",
         context ->
-            context
-                .with(RateLimitPlugin.class)
-                .requestPerTimeUnit(context, perMinute, TimeUnit.MINUTES));
+            context.with(RateLimitPlugin.class).requestPerTimeUnit(perMinute, TimeUnit.MINUTES));
   }
 }

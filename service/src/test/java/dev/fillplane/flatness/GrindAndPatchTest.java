@@ -18,8 +18,11 @@ class GrindAndPatchTest {
 
   @Test
   void planeNeedsNothing() {
-    GrindAndPatch work = work((x, y) -> 2 + 0.01 * x - 0.02 * y, hall());
-    assertEquals(new GrindAndPatch(0, 0, List.of()), work);
+    DoubleBinaryOperator plane = (x, y) -> 2 + 0.01 * x - 0.02 * y;
+    GrindAndPatch nothing = new GrindAndPatch(0, 0, List.of());
+    assertEquals(nothing, work(plane, hall()));
+    Polygon angle = (Polygon) hall().difference(box(3, 20).intersection(boxUpTo(4)));
+    assertEquals(nothing, work(plane, angle));
   }
 
   /** Two flat-topped humps 10 mm high, 0.5 m in radius; they lift the plane by 0.16 mm. */
@@ -84,6 +87,10 @@ class GrindAndPatchTest {
 
   private static Polygon hall() {
     return box(0, 10);
+  }
+
+  private static Polygon boxUpTo(double y) {
+    return (Polygon) new GeometryFactory().toGeometry(new Envelope(-1, 30, -1, y));
   }
 
   private static Polygon box(double from, double to) {

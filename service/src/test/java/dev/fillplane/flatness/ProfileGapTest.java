@@ -59,7 +59,7 @@ class ProfileGapTest {
   void eachWindowAgreesWithThePlainDefinition() {
     Random random = new Random(7);
     for (int profile = 0; profile < 200; profile++) {
-      double[] heights = profile(random, 40);
+      double[] heights = profile(random, 40, profile % 2 * 0.0003);
       HullGap window = new HullGap(41);
       for (int first = 0; first < heights.length; first++) {
         int last = Math.min(heights.length - 1, first + random.nextInt(31));
@@ -100,11 +100,12 @@ class ProfileGapTest {
     }
   }
 
-  /** A walk of steps, some of them level so that points on one line occur. */
-  private static double[] profile(Random random, int samples) {
+  /** A walk of steps that repeat, so that points on one line occur; or with noise on them. */
+  private static double[] profile(Random random, int samples, double noise) {
     double[] heights = new double[samples];
     for (int i = 1; i < samples; i++) {
       heights[i] = heights[i - 1] + (random.nextInt(5) - 2) * 0.001;
+      heights[i] += noise * random.nextGaussian();
     }
     return heights;
   }

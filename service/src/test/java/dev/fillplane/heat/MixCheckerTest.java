@@ -45,6 +45,12 @@ class MixCheckerTest {
   }
 
   @Test
+  void waterThatWouldHaveToBeIceIsRefused() {
+    MixCheck check = check(bag(35, 25, 15));
+    assertEquals(new Needed(OptionalDouble.empty(), OptionalDouble.empty()), check.needed());
+  }
+
+  @Test
   void iceAndAggregateAreForConcreteLikeMixes() {
     Optional<Portion> stone = Optional.of(new Portion(30, 25));
     MixCheck check = check(request(25, 30, stone, 25, 0, Optional.of(new Wanted(20))));

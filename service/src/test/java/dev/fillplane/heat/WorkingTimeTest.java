@@ -89,7 +89,7 @@ class WorkingTimeTest {
     assertEquals((afterOne + afterFive) / 2, SlabShare.left(depth, 180), ROUNDING);
   }
 
-  /** A plain integration in steps of 0.01 s is the reference. */
+  /** A plain integration in steps of 0.1 s is the reference. */
   @Test
   void theStepIsFineEnough() {
     SplittableRandom random = new SplittableRandom(11);
@@ -107,8 +107,8 @@ class WorkingTimeTest {
     while (age < 900 && time < 1125) {
       double share = time < 180 ? 1 : SlabShare.left(depth, time - 180);
       double temperature = slab + share * (mix - slab);
-      age += 0.01 * Arrhenius.rate(Math.max(10, Math.min(30, temperature)), 20);
-      time += 0.01;
+      age += 0.1 * Arrhenius.rate(Math.max(10, Math.min(30, temperature)), 20);
+      time += 0.1;
     }
     return time;
   }

@@ -20,7 +20,9 @@ class DepthMapTest {
       "<script>alert('1')</script> \"&amp;\" ]]> \u202Eabc\u0000\u200F" + "x".repeat(40);
 
   /** Every kind of floor, in both systems of units. */
-  private static List<Planned.Wish> all() {
+  private static final List<Planned> ALL = wishes().stream().map(Planned::of).toList();
+
+  private static List<Planned.Wish> wishes() {
     List<Planned.Wish> wishes = new ArrayList<>();
     for (UnitSystem units : UnitSystem.values()) {
       wishes.add(Planned.wish(Floors.rectangleWithIsland()).in(units));
@@ -30,7 +32,7 @@ class DepthMapTest {
       wishes.add(Planned.wish(Floors.closet()).in(units));
       wishes.add(Planned.wish(Floors.twoRoomsAndPassage()).under(Plane.level(0)).in(units));
       wishes.add(Planned.wish(Floors.rectangleWithIsland()).under(Plane.level(0.034)).in(units));
-      wishes.add(Planned.wish(Floors.thirty()).withCell(0.3).in(units));
+      wishes.add(Planned.wish(Floors.thirty()).withCell(0.4).in(units));
     }
     return wishes;
   }
@@ -41,8 +43,8 @@ class DepthMapTest {
     assertEquals("svg", picture.root().getLocalName());
     assertEquals("http://www.w3.org/2000/svg", picture.root().getNamespaceURI());
     assertEquals("img", picture.root().getAttribute("role"));
-    assertEquals("Depth map: sample floor (invented)",
-        picture.all("title").get(0).getTextContent());
+    assertEquals(
+        "Depth map: sample floor (invented)", picture.all("title").get(0).getTextContent());
     String description = picture.all("desc").get(0).getTextContent();
     assertTrue(description.startsWith("Plan of 1 room with the depth"), description);
     assertTrue(description.contains("Rooms: hall"), description);
@@ -50,25 +52,25 @@ class DepthMapTest {
 
   @Test
   void pagesAreReadableInSize() throws Exception {
-    for (Planned.Wish wish : all()) {
-      double[] box = Picture.of(Planned.of(wish)).box();
+    for (Planned planned : ALL) {
+      double[] box = Picture.of(planned).box();
       assertEquals(1100, box[2]);
-      assertTrue(box[3] > 350 && box[3] < 1900, wish.rooms().get(0).id() + " " + box[3]);
+      assertTrue(box[3] > 350 && box[3] < 1900, name(planned) + " " + box[3]);
     }
   }
 
   @Test
   void everyNumberIsFinite() {
-    for (Planned.Wish wish : all()) {
-      String svg = draw(wish);
-      assertFalse(svg.contains("NaN") || svg.contains("Infinity"), wish.rooms().get(0).id());
+    for (Planned planned : ALL) {
+      String svg = draw(planned);
+      assertFalse(svg.contains("NaN") || svg.contains("Infinity"), name(planned));
     }
   }
 
   @Test
   void noTextIsSmallerThanNinePixels() throws Exception {
-    for (Planned.Wish wish : all()) {
-      for (Element text : Picture.of(Planned.of(wish)).all("text")) {
+    for (Planned planned : ALL) {
+      for (Element text : Picture.of(planned).all("text")) {
         assertTrue(Double.parseDouble(text.getAttribute("font-size")) >= 9);
       }
     }
@@ -76,14 +78,14 @@ class DepthMapTest {
 
   @Test
   void labelsDoNotOverlapAndStayOnTheMap() {
-    for (Planned.Wish wish : all()) {
-      Planned planned = Planned.of(wish);
+    for (Planned planned : ALL) {
       List<Label> labels = new DepthMap(planned.request(), planned.plan()).labels().placed();
       assertTrue(labels.size() > 8, "few labels: " + labels.size());
       for (int i = 0; i < labels.size(); i++) {
         assertTrue(labels.get(i).box().getMinX() >= 0 && labels.get(i).box().getMaxX() <= 1100);
         for (int j = 0; j < i; j++) {
-          assertFalse(labels.get(i).box().intersects(labels.get(j).box()),
+          assertFalse(
+              labels.get(i).box().intersects(labels.get(j).box()),
               labels.get(i) + " over " + labels.get(j));
         }
       }
@@ -92,12 +94,20 @@ class DepthMapTest {
 
   @Test
   void whatMattersMostIsAlwaysSaid() throws Exception {
-    for (Planned.Wish wish : all()) {
-      List<String> texts = Picture.of(Planned.of(wish)).texts();
-      for (String start : List.of("HIGH SPOT ", "LOW SPOT ", "EXIT", "Bags to order", "61",
-          "likely 55", "Estimate. Local code")) {
-        assertTrue(texts.stream().anyMatch(text -> text.startsWith(start)),
-            start + " on " + wish.rooms().get(0).id());
+    for (Planned planned : ALL) {
+      List<String> texts = Picture.of(planned).texts();
+      for (String start :
+          List.of(
+              "HIGH SPOT ",
+              "LOW SPOT ",
+              "EXIT",
+              "Bags to order",
+              "61",
+              "likely 55",
+              "Estimate. Local code")) {
+        assertTrue(
+            texts.stream().anyMatch(text -> text.startsWith(start)),
+            start + " on " + name(planned));
       }
     }
   }
@@ -112,14 +122,17 @@ class DepthMapTest {
 
   @Test
   void hostileNamesStayText() throws Exception {
-    Room room = Floors.room(HOSTILE, List.of(Floors.exit(HOSTILE, 1, 0, 2, 0)),
-        Floors.rectangle(0, 0, 6, 4));
+    Room room =
+        Floors.room(
+            HOSTILE, List.of(Floors.exit(HOSTILE, 1, 0, 2, 0)), Floors.rectangle(0, 0, 6, 4));
     Planned planned = Planned.of(Planned.wish(List.of(room)).called(HOSTILE));
     Picture picture = Picture.of(planned);
     assertEquals(List.of(), picture.all("script"));
     String title = picture.all("title").get(0).getTextContent();
-    assertTrue(title.startsWith("Depth map: <script>alert('1')</script> \"&amp;\" ]]> abcxxx"), title);
-    double widest = picture.texts().stream().mapToDouble(t -> Lettering.width(t, 12)).max().orElse(0);
+    assertTrue(
+        title.startsWith("Depth map: <script>alert('1')</script> \"&amp;\" ]]> abcxxx"), title);
+    double widest =
+        picture.texts().stream().mapToDouble(t -> Lettering.width(t, 12)).max().orElse(0);
     assertTrue(widest < 700, "a long name is cut");
   }
 
@@ -133,17 +146,25 @@ class DepthMapTest {
 
   @Test
   void isTheSameEveryTime() {
-    for (Planned.Wish wish : all()) {
-      assertEquals(draw(wish), draw(wish));
+    for (Planned planned : ALL) {
+      assertEquals(draw(planned), draw(planned));
     }
   }
 
   @Test
   void coloursEndAtTheContours() throws Exception {
     // A floor that falls 1 in 500 along x: depth 2 mm at x = 0, 14 mm at x = 6.
-    Planned.Wish wish = new Planned.Wish(UnitSystem.METRIC, "ramp", List.of(
-        Floors.room("ramp", List.of(Floors.exit("out", 1, 0, 2, 0)), Floors.rectangle(0, 0, 6, 4))),
-        Plane.level(0.002), 0.1, 1, (x, y) -> -0.002 * x);
+    Planned.Wish wish =
+        new Planned.Wish(
+            UnitSystem.METRIC,
+            "ramp",
+            List.of(
+                Floors.room(
+                    "ramp", List.of(Floors.exit("out", 1, 0, 2, 0)), Floors.rectangle(0, 0, 6, 4))),
+            Plane.level(0.002),
+            0.1,
+            1,
+            (x, y) -> -0.002 * x);
     Planned planned = Planned.of(wish);
     View view = Layout.of(wish.rooms()).view();
     List<Double> edges = new ArrayList<>();
@@ -181,8 +202,11 @@ class DepthMapTest {
     assertTrue(thick.contains("30 to 35 mm") && !thick.contains("0 to 5 mm"), thick.toString());
   }
 
-  private static String draw(Planned.Wish wish) {
-    Planned planned = Planned.of(wish);
+  private static String name(Planned planned) {
+    return planned.request().rooms().get(0).id();
+  }
+
+  private static String draw(Planned planned) {
     return DepthMap.draw(planned.request(), planned.plan());
   }
 }

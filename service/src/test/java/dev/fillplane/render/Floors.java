@@ -6,7 +6,6 @@ import dev.fillplane.room.Outline;
 import dev.fillplane.room.Position;
 import dev.fillplane.room.Room;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -35,11 +34,13 @@ final class Floors {
   }
 
   static List<Room> passage() {
-    return List.of(room("long passage", List.of(exit("end", 20, 0.1, 20, 1.1)), rectangle(0, 0, 20, 1.2)));
+    return List.of(
+        room("long passage", List.of(exit("end", 20, 0.1, 20, 1.1)), rectangle(0, 0, 20, 1.2)));
   }
 
   static List<Room> upright() {
-    return List.of(room("lift lobby", List.of(exit("end", 0.1, 20, 1.1, 20)), rectangle(0, 0, 1.2, 20)));
+    return List.of(
+        room("lift lobby", List.of(exit("end", 0.1, 20, 1.1, 20)), rectangle(0, 0, 1.2, 20)));
   }
 
   static List<Room> closet() {
@@ -62,16 +63,26 @@ final class Floors {
       Opening out =
           i < 6
               ? exit("out", x + 1, y, x + 1.9, y)
-              : opening("door", x + 1, y, x + 1.9, y, OpeningKind.DOORWAY,
+              : opening(
+                  "door",
+                  x + 1,
+                  y,
+                  x + 1.9,
+                  y,
+                  OpeningKind.DOORWAY,
                   Optional.of("room " + (i - 5)));
       rooms.add(room("room " + (i + 1), List.of(out), rectangle(x, y, x + 4, y + 4)));
     }
     return rooms;
   }
 
-  @SafeVarargs
-  static Room room(String id, List<Opening> openings, List<Position>... rings) {
-    Outline outline = new Outline(Arrays.asList(rings));
+  static Room room(String id, List<Opening> openings, List<Position> ring) {
+    return room(id, openings, ring, List.of());
+  }
+
+  private static Room room(
+      String id, List<Opening> openings, List<Position> ring, List<Position> island) {
+    Outline outline = new Outline(island.isEmpty() ? List.of(ring) : List.of(ring, island));
     return new Room(id, outline, Optional.empty(), null, OptionalInt.empty(), openings);
   }
 
@@ -101,7 +112,12 @@ final class Floors {
   }
 
   private static Opening opening(
-      String id, double x1, double y1, double x2, double y2, OpeningKind kind,
+      String id,
+      double x1,
+      double y1,
+      double x2,
+      double y2,
+      OpeningKind kind,
       Optional<String> into) {
     return new Opening(id, new Position(x1, y1), new Position(x2, y2), kind, into);
   }

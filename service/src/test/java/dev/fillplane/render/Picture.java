@@ -2,6 +2,7 @@ package dev.fillplane.render;
 
 import java.io.StringReader;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.w3c.dom.Document;
@@ -44,7 +45,7 @@ final class Picture {
 
   /** Numbers of the viewBox. */
   double[] box() {
-    return java.util.Arrays.stream(root().getAttribute("viewBox").split(" "))
+    return Arrays.stream(root().getAttribute("viewBox").split(" "))
         .mapToDouble(Double::parseDouble)
         .toArray();
   }

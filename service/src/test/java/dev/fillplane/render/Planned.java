@@ -45,8 +45,14 @@ import java.util.function.DoubleBinaryOperator;
 record Planned(PlanRequest request, Plan plan) {
 
   /** What varies from map to map; heights in m. */
-  record Wish(UnitSystem units, String reference, List<Room> rooms, Plane target, double cell,
-      double spacing, DoubleBinaryOperator floor) {
+  record Wish(
+      UnitSystem units,
+      String reference,
+      List<Room> rooms,
+      Plane target,
+      double cell,
+      double spacing,
+      DoubleBinaryOperator floor) {
 
     Wish in(UnitSystem other) {
       return new Wish(other, reference, rooms, target, cell, spacing, floor);
@@ -68,42 +74,91 @@ record Planned(PlanRequest request, Plan plan) {
   /** A gently waved floor between -8 and 2 mm with a level target at 5 mm. */
   static Wish wish(List<Room> rooms) {
     return new Wish(
-        UnitSystem.METRIC, "sample floor (invented)", rooms, Plane.level(0.005), 0.1, 1.2,
+        UnitSystem.METRIC,
+        "sample floor (invented)",
+        rooms,
+        Plane.level(0.005),
+        0.1,
+        1.2,
         (x, y) -> 0.001 * (-3 + 3 * Math.sin(0.9 * x + 0.4) + 2.5 * Math.cos(0.8 * y - 0.3 * x)));
   }
 
   static Planned of(Wish wish) {
     Surface surface = surface(wish.floor());
-    DepthField field = DepthField.of(FloorSample.of(wish.rooms(), surface, wish.cell()), wish.target());
+    DepthField field =
+        DepthField.of(FloorSample.of(wish.rooms(), surface, wish.cell()), wish.target());
     DataSheet sheet = Catalogue.resolve(MaterialWish.usual(), Place.root(), new Findings());
     List<ProbeWish> probes = List.of(probe(wish.rooms().get(0)));
     DepthSummary depth = depth(wish, field, probes);
     BayPlan bays = BayPlan.of(wish.rooms(), field, RibbonRule.byHand(sheet.yieldPerBag()));
     Quantities quantities =
-        Supplies.of(wish.rooms(), field, depth, new Bags(55, 50, 55, 60, 61), sheet, Place.root(),
+        Supplies.of(
+            wish.rooms(),
+            field,
+            depth,
+            new Bags(55, 50, 55, 60, 61),
+            sheet,
+            Place.root(),
             new Findings());
     Pour pour = PourPlanner.plan(bays, sheet, Crew.usual(), 600, Optional.empty());
     Plan plan =
-        new Plan(Optional.of(wish.reference()), elevations(wish), null, target(wish.target()), depth,
-            quantities, null, pour, List.of(), Pins.of(bays, field), Rails.of(bays, field, 3), null,
-            null, List.of(), List.of(), new Computed("", "", List.of()));
+        new Plan(
+            Optional.of(wish.reference()),
+            elevations(wish),
+            null,
+            target(wish.target()),
+            depth,
+            quantities,
+            null,
+            pour,
+            List.of(),
+            Pins.of(bays, field),
+            Rails.of(bays, field, 3),
+            null,
+            null,
+            List.of(),
+            List.of(),
+            new Computed("", "", List.of()));
     return new Planned(request(wish, probes), plan);
   }
 
   private static PlanRequest request(Wish wish, List<ProbeWish> probes) {
-    return new PlanRequest(wish.units(), Optional.of(wish.reference()), wish.rooms(), null, null,
-        null, null, Optional.empty(), null, null, Optional.empty(), OptionalDouble.empty(), null,
-        null, null, probes);
+    return new PlanRequest(
+        wish.units(),
+        Optional.of(wish.reference()),
+        wish.rooms(),
+        null,
+        null,
+        null,
+        null,
+        Optional.empty(),
+        null,
+        null,
+        Optional.empty(),
+        OptionalDouble.empty(),
+        null,
+        null,
+        null,
+        probes);
   }
 
   private static DepthSummary depth(Wish wish, DepthField field, List<ProbeWish> wishes) {
     List<Probe> probes =
-        wishes.stream()
-            .map(p -> new Probe(p.id(), 0, 0.001, field.at(p.x(), p.y())))
-            .toList();
-    return new DepthSummary(field.area(), field.pouredArea(), field.mean(), field.maximum(),
-        field.minimum(), field.volume(), new VolumeOdds(0, 0, 0), field.grindVolume(),
-        field.grindArea(), field.deepest(), field.highest(), probes, field.grid(),
+        wishes.stream().map(p -> new Probe(p.id(), 0, 0.001, field.at(p.x(), p.y()))).toList();
+    return new DepthSummary(
+        field.area(),
+        field.pouredArea(),
+        field.mean(),
+        field.maximum(),
+        field.minimum(),
+        field.volume(),
+        new VolumeOdds(0, 0, 0),
+        field.grindVolume(),
+        field.grindArea(),
+        field.deepest(),
+        field.highest(),
+        probes,
+        field.grid(),
         new Contours(field.contours(ContourLevels.choose(wish.units(), field.maximum()))));
   }
 
@@ -126,8 +181,14 @@ record Planned(PlanRequest request, Plan plan) {
       for (double x = box.getMinX() + 0.3; x < box.getMaxX(); x += wish.spacing()) {
         for (double y = box.getMinY() + 0.3; y < box.getMaxY(); y += wish.spacing()) {
           double elevation = wish.floor().applyAsDouble(x, y);
-          points.add(new AdjustedPoint("" + (points.size() + 1), OptionalDouble.of(x),
-              OptionalDouble.of(y), elevation, 0.001, 0));
+          points.add(
+              new AdjustedPoint(
+                  "" + (points.size() + 1),
+                  OptionalDouble.of(x),
+                  OptionalDouble.of(y),
+                  elevation,
+                  0.001,
+                  0));
         }
       }
     }

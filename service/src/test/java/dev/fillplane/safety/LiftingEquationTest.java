@@ -82,6 +82,17 @@ class LiftingEquationTest {
     assertEquals(down.destination().orElseThrow(), down.worst());
   }
 
+  /** 30 in counts as high, also when it comes from metres. */
+  @Test
+  void handsAtThirtyInches() {
+    for (double height : new double[] {30, 0.762 / 0.0254, 3 * 0.254 / 0.0254}) {
+      LiftingPoint point =
+          lift(20, at(12, height, 0), at(12, 50, 0), 13, 1, Coupling.FAIR).origin();
+      assertEquals(0.34, point.multipliers().frequency());
+      assertEquals(1.00, point.multipliers().coupling());
+    }
+  }
+
   @Test
   void outOfReachIsNotRecommendedAtAll() {
     for (HandPosition origin :

@@ -83,6 +83,25 @@ class MisclosureTest {
             .benchmark("end", 0));
   }
 
+  /** Loops of +1, -3 and +2 mm: the largest counts, whatever its sign. */
+  @Test
+  void largestInAbsoluteValueCounts() {
+    check(
+        -0.003,
+        2,
+        new SurveyBuilder()
+            .setup("A")
+            .read("1", 1.000)
+            .read("2", 1.001)
+            .read("3", 1.002)
+            .read("4", 1.003)
+            .setup("B")
+            .read("1", 1.000)
+            .read("2", 1.000)
+            .read("3", 1.005)
+            .read("4", 1.001));
+  }
+
   @Test
   void overTheLimitIsWarnedOf() {
     SurveyBuilder survey =

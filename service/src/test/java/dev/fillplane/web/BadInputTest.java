@@ -36,7 +36,7 @@ class BadInputTest {
   void propertyToldTwice() {
     Response answer = RunningService.post(PLANS, "{\"units\":\"metric\",\"units\":\"us\"}");
     problem(answer, 400, "not-json");
-    assertEquals("A property is told twice at line 1, column 25.", answer.path("detail"));
+    assertEquals("A property is told twice at line 1, column 26.", answer.path("detail"));
   }
 
   @Test
@@ -46,8 +46,7 @@ class BadInputTest {
 
   @Test
   void nameTooLong() {
-    problem(
-        RunningService.post(PLANS, "{\"" + "n".repeat(200) + "\":1}"), 400, "not-json");
+    problem(RunningService.post(PLANS, "{\"" + "n".repeat(200) + "\":1}"), 400, "not-json");
   }
 
   @Test
@@ -154,7 +153,9 @@ class BadInputTest {
   void unknownProperty() {
     refused(sample -> sample.put("colour", "blue"), "unknown-property", "#/colour");
     refused(
-        sample -> ((ObjectNode) sample.get("crew")).put("dog", 1), "unknown-property", "#/crew/dog");
+        sample -> ((ObjectNode) sample.get("crew")).put("dog", 1),
+        "unknown-property",
+        "#/crew/dog");
   }
 
   @Test
@@ -207,16 +208,14 @@ class BadInputTest {
   void holeOutside() {
     refused(
         sample ->
-            outline(
-                sample, 0, "[[0,0],[4,0],[4,4],[0,4],[0,0]]", "[[9,9],[10,9],[10,10],[9,9]]"),
+            outline(sample, 0, "[[0,0],[4,0],[4,4],[0,4],[0,0]]", "[[9,9],[10,9],[10,10],[9,9]]"),
         null,
         "#/rooms/0/outline/coordinates/1");
   }
 
   @Test
   void roomOfNoArea() {
-    refused(
-        sample -> outline(sample, 0, "[[0,0],[4,0],[8,0],[0,0]]"), null, "#/rooms/0/outline");
+    refused(sample -> outline(sample, 0, "[[0,0],[4,0],[8,0],[0,0]]"), null, "#/rooms/0/outline");
   }
 
   @Test
@@ -235,8 +234,7 @@ class BadInputTest {
 
   @Test
   void noReadingAtAll() {
-    refused(
-        sample -> sample.set("survey", tree("{'setups':[]}")), null, "#/survey");
+    refused(sample -> sample.set("survey", tree("{'setups':[]}")), null, "#/survey");
   }
 
   @Test
@@ -285,9 +283,7 @@ class BadInputTest {
     refused(
         sample ->
             ((ArrayNode) sample.at("/survey/setups"))
-                .add(
-                    tree(
-                        "{'id':'lost','readings':[{'point':'q1','x':1,'y':1,'reading':1000}]}")),
+                .add(tree("{'id':'lost','readings':[{'point':'q1','x':1,'y':1,'reading':1000}]}")),
         "setups-not-connected",
         null);
   }
@@ -307,8 +303,7 @@ class BadInputTest {
         sample ->
             sample.set(
                 "target",
-                tree(
-                    "{'minimumDepth':3,'ceiling':[{'x':1,'y':1,'elevation':-500,'of':'pour'}]}")),
+                tree("{'minimumDepth':3,'ceiling':[{'x':1,'y':1,'elevation':-500,'of':'pour'}]}")),
         "ceiling-below-minimum",
         "#/target/ceiling/0");
   }
@@ -318,8 +313,7 @@ class BadInputTest {
     refused(
         sample -> {
           sample.remove("coveringThickness");
-          sample.set(
-              "target", tree("{'ceiling':[{'x':1,'y':1,'elevation':500,'of':'finish'}]}"));
+          sample.set("target", tree("{'ceiling':[{'x':1,'y':1,'elevation':500,'of':'finish'}]}"));
         },
         "covering-thickness-needed",
         null);
@@ -361,8 +355,7 @@ class BadInputTest {
 
   @Test
   void gridTooFine() {
-    refused(
-        sample -> sample.set("grid", tree("{'cell':0.01}")), "grid-too-fine", "#/grid/cell");
+    refused(sample -> sample.set("grid", tree("{'cell':0.01}")), "grid-too-fine", "#/grid/cell");
   }
 
   @Test

@@ -109,7 +109,8 @@ class ParityTest {
       List<String> differences) {
     Measured measured = component.getAnnotation(Measured.class);
     String dimension = measured == null ? "" : Words.property(measured.value());
-    JsonNode numbers = property.path("type").asText().equals("array") ? property.path("items") : property;
+    JsonNode numbers =
+        property.path("type").asText().equals("array") ? property.path("items") : property;
     if (!numbers.path("x-dimension").asText("").equals(dimension)) {
       differences.add(place + " has the dimension " + dimension);
     }
@@ -136,9 +137,7 @@ class ParityTest {
 
   private static JsonNode resolve(JsonNode property) {
     String reference = property.path("$ref").asText("");
-    return reference.isEmpty()
-        ? property
-        : CONTRACT.document().at(reference.substring(1));
+    return reference.isEmpty() ? property : CONTRACT.document().at(reference.substring(1));
   }
 
   private static boolean mayMiss(Class<?> type) {

@@ -107,7 +107,9 @@ public final class Json {
             .build();
     return JsonMapper.builder(factory)
         .addModule(new Jdk8Module())
-        .serializationInclusion(JsonInclude.Include.NON_ABSENT)
+        .defaultPropertyInclusion(
+            JsonInclude.Value.construct(
+                JsonInclude.Include.NON_ABSENT, JsonInclude.Include.NON_ABSENT))
         .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
         .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
         .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)

@@ -256,7 +256,7 @@ final class WireModule extends SimpleModule {
 
     @Override
     public T deserialize(JsonParser in, DeserializationContext context) throws IOException {
-      return reader.read(in.readValueAsTree());
+      return reader.read(context.readTree(in));
     }
   }
 }

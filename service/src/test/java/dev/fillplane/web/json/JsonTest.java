@@ -39,8 +39,7 @@ class JsonTest {
   void leavesOutWhatIsNotThere() throws IOException {
     Reading reading = read("{'point':'7','reading':48}", Reading.class, UnitSystem.METRIC);
     assertEquals(OptionalDouble.empty(), reading.x());
-    assertEquals(
-        "{\"point\":\"7\",\"reading\":48}", text(reading, UnitSystem.METRIC));
+    assertEquals("{\"point\":\"7\",\"reading\":48}", text(reading, UnitSystem.METRIC));
   }
 
   @Test

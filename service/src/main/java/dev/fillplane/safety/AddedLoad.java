@@ -1,0 +1,49 @@
+package dev.fillplane.safety;
+
+import dev.fillplane.quantity.Amount;
+import java.util.Optional;
+
+/**
+ * What the fresh underlayment weighs on the floor, at its wet density: in the mean of all that is
+ * poured, and at the deepest place. On wood joists over 20 kg/m2 it is a question for an engineer.
+ */
+final class AddedLoad implements Rule {
+
+  private static final Amount DEAD_LOAD = Load.ofPoundsPerSquareFoot(10);
+  private static final Amount JOIST_CHECK = Load.ofMassPerArea(20);
+
+  private static final String BASIS =
+      "10 psf is a common design value for all dead load of a light floor (housing design texts)";
+
+  private static final String WOOD_BASIS =
+      "20 kg/m2 on wood joists: common practice, no source; 10 psf is a common design value for all"
+          + " dead load of a light floor. A licensed engineer decides";
+
+  @Override
+  public Optional<Note> note(SafetyInput job) {
+    Amount mean = Load.ofMassPerArea(job.meanDepth() * job.sheet().wetDensity());
+    Amount deepest = Load.ofMassPerArea(job.maximumDepth() * job.sheet().wetDensity());
+    if (!(mean.si() > 0)) {
+      return Optional.empty();
+    }
+    Note note =
+        job.hasWood() && Load.isOver(mean, JOIST_CHECK)
+            ? onWood(mean, deepest)
+            : Note.of("added-load", severity(job, mean, deepest), BASIS, "deepest", deepest)
+                .limited(DEAD_LOAD);
+    return Optional.of(note.valued(mean));
+  }
+
+  private static Note onWood(Amount mean, Amount deepest) {
+    Severity severity = Load.isOver(mean, DEAD_LOAD) ? Severity.DANGER : Severity.WARNING;
+    return Note.of("added-load-on-wood", severity, WOOD_BASIS, "deepest", deepest)
+        .limited(JOIST_CHECK);
+  }
+
+  private static Severity severity(SafetyInput job, Amount mean, Amount deepest) {
+    if (Load.isOver(mean, DEAD_LOAD)) {
+      return Severity.WARNING;
+    }
+    return job.hasWood() || Load.isOver(deepest, DEAD_LOAD) ? Severity.CAUTION : Severity.NOTICE;
+  }
+}

@@ -1,0 +1,28 @@
+package dev.fillplane.safety;
+
+import dev.fillplane.quantity.Amount;
+import java.util.Optional;
+
+/** All bags on one pallet of 1.2 m by 0.8 m, up to a tonne, on a floor that may be of joists. */
+final class BagPallet implements Rule {
+
+  private static final double FOOTPRINT = 1.2 * 0.8;
+  private static final double FULL_PALLET = 1000;
+  private static final Amount LIVE_LOAD = Load.ofPoundsPerSquareFoot(40);
+
+  private static final String BASIS =
+      "IRC table R301.5: 40 psf of live load in living rooms; the pallet of 1.2 m by 0.8 m is an"
+          + " assumption";
+
+  @Override
+  public Optional<Note> note(SafetyInput job) {
+    Amount load = Load.ofMassPerArea(Math.min(job.powder(), FULL_PALLET) / FOOTPRINT);
+    if (!(job.hasWood() || job.hasUnknownBase()) || !Load.isOver(load, LIVE_LOAD)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Note.of("bag-pallet", Severity.WARNING, BASIS, "bags", job.bags())
+            .valued(load)
+            .limited(LIVE_LOAD));
+  }
+}

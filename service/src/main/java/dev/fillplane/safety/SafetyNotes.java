@@ -1,0 +1,41 @@
+package dev.fillplane.safety;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What can hurt somebody on this job: each note has a value or a condition of the request behind
+ * it, says what it is held against and where that comes from. Local code, the data sheet and, for
+ * structure, a licensed engineer decide; no note says that something is safe.
+ */
+public final class SafetyNotes {
+
+  private static final List<Rule> RULES =
+      List.of(
+          new SilicaAtMixing(),
+          new GrindingDust(),
+          new OldFlooring(),
+          new FlooringOfUnknownAge(),
+          new OldPaint(),
+          new BagLifting(),
+          new WetMix(),
+          new AddedLoad(),
+          new BagPallet(),
+          new HeaterFumes(),
+          new HeatStress(),
+          new PowerNearWater(),
+          new SlipperyFloor(),
+          new RailTrip());
+
+  private SafetyNotes() {}
+
+  /** The notes of a job, the gravest first, then by code. */
+  public static List<Note> of(SafetyInput job) {
+    return RULES.stream()
+        .map(rule -> rule.note(job))
+        .flatMap(Optional::stream)
+        .sorted(Comparator.comparing(Note::severity).thenComparing(Note::code))
+        .toList();
+  }
+}

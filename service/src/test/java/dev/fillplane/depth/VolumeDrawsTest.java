@@ -1,0 +1,108 @@
+package dev.fillplane.depth;
+
+import static dev.fillplane.surface.TestFloors.L_ROOM;
+import static dev.fillplane.surface.TestFloors.RECTANGLE;
+import static dev.fillplane.surface.TestFloors.moved;
+import static dev.fillplane.surface.TestFloors.room;
+import static dev.fillplane.surface.TestFloors.sample;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import dev.fillplane.surface.FloorResiduals;
+import dev.fillplane.surface.FloorSample;
+import dev.fillplane.surface.TestFloors;
+import dev.fillplane.target.Plane;
+import org.junit.jupiter.api.Test;
+
+class VolumeDrawsTest {
+
+  private static final FloorSample WAVES =
+      sample(TestFloors::waves, 0.1, room("l", L_ROOM), room("r", moved(RECTANGLE, 0.3, 8, 0)));
+
+  /** One row a realisation, one value for each metre eastward. */
+  private static FloorResiduals residuals(double[]... rows) {
+    return new FloorResiduals() {
+      @Override
+      public int count() {
+        return rows.length;
+      }
+
+      @Override
+      public int cellAt(double x, double y) {
+        return Math.max(0, Math.min(rows[0].length - 1, (int) Math.floor(x)));
+      }
+
+      @Override
+      public double residual(int realisation, int cell) {
+        return rows[realisation][cell];
+      }
+    };
+  }
+
+  @Test
+  void withoutResidualsEveryDrawIsTheExactVolume() {
+    DepthField depths = DepthField.of(WAVES, Plane.level(0.001));
+    VolumeDraws draws = depths.volumes(residuals(new double[] {0}, new double[] {0}));
+    assertEquals(depths.volume(), draws.volumes()[1], 1e-12);
+    assertEquals(depths.pouredArea(), draws.wetAreas()[1], 1e-9);
+    assertEquals(depths.rooms().get(1).volume(), draws.roomVolumes()[1][1], 1e-12);
+    assertEquals(depths.volume(), draws.odds().p50(), 1e-12);
+  }
+
+  @Test
+  void higherFloorTakesALayerAway() {
+    DepthField depths = DepthField.of(WAVES, Plane.level(0.02));
+    VolumeDraws draws = depths.volumes(residuals(new double[] {0.002}, new double[] {-0.002}));
+    assertEquals(depths.volume() - 0.002 * depths.area(), draws.volumes()[0], 1e-12);
+    assertEquals(depths.volume() + 0.002 * depths.area(), draws.volumes()[1], 1e-12);
+    assertEquals(0, draws.bareOdds());
+  }
+
+  /**
+   * Clipping each realisation: the mean of a higher and a lower floor is more than the middle one.
+   */
+  @Test
+  void drawsAreClippedOneByOne() {
+    DepthField depths = DepthField.of(WAVES, Plane.level(0));
+    VolumeDraws draws = depths.volumes(residuals(new double[] {0.003}, new double[] {-0.003}));
+    double higher = DepthField.of(WAVES, Plane.level(-0.003)).volume();
+    double lower = DepthField.of(WAVES, Plane.level(0.003)).volume();
+    assertEquals(higher, draws.volumes()[0], 1e-3 * lower);
+    assertEquals(lower, draws.volumes()[1], 1e-3 * lower);
+  }
+
+  @Test
+  void residualsActInTheirCells() {
+    FloorSample flat = sample((x, y) -> 0, 0.1, room("r", RECTANGLE));
+    double[] rows = {0.001, 0.002, -0.001, 0.012, 0, 0};
+    VolumeDraws draws = DepthField.of(flat, Plane.level(0.01)).volumes(residuals(rows));
+    double expected = 4 * (0.009 + 0.008 + 0.011 + 0 + 0.01 + 0.01);
+    assertEquals(expected, draws.volumes()[0], 1e-12);
+    assertEquals(20, draws.wetAreas()[0], 1e-9);
+    assertEquals(1, draws.bareOdds());
+  }
+
+  @Test
+  void bareOddsCountRealisationsThatReachTheTargetAnywhere() {
+    FloorSample slope = sample((x, y) -> 0.001 * x, 0.1, room("r", RECTANGLE));
+    double[] westOnly = {0.0085, 0, 0, 0, 0, 0};
+    double[] eastUp = {0, 0, 0, 0, 0, 0.0041};
+    double[] eastTouches = {0, 0, 0, 0, 0, 0.0039};
+    double[] calm = new double[6];
+    VolumeDraws draws =
+        DepthField.of(slope, Plane.level(0.01))
+            .volumes(residuals(westOnly, eastUp, eastTouches, calm));
+    assertEquals(0.25, draws.bareOdds());
+  }
+
+  /** Type 7, as in R's quantile(): 1 2 3 4 10 gives 1.4, 3, 7.6. */
+  @Test
+  void quantilesAreOfTypeSeven() {
+    double[] values = {10, 2, 4, 1, 3};
+    VolumeOdds odds = new VolumeDraws(values, values, new double[5][1], 0).odds();
+    assertEquals(1.4, odds.p10(), 1e-12);
+    assertEquals(3, odds.p50(), 1e-12);
+    assertEquals(7.6, odds.p90(), 1e-12);
+    assertArrayEquals(new double[] {10, 2, 4, 1, 3}, values);
+  }
+}

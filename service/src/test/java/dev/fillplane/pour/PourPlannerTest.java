@@ -1,0 +1,288 @@
+package dev.fillplane.pour;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.fillplane.bay.BayPlan;
+import dev.fillplane.bay.Move;
+import dev.fillplane.bay.RibbonRule;
+import dev.fillplane.bay.TestRooms;
+import dev.fillplane.bay.TiltedDepths;
+import dev.fillplane.finding.Remark;
+import dev.fillplane.material.DataSheet;
+import dev.fillplane.quantity.Amount;
+import dev.fillplane.room.Room;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class PourPlannerTest {
+
+  private static final DataSheet SHEET = TestSheets.usual();
+  private static final Optional<CoolerWater> NO_WATER = Optional.empty();
+  private static final double WARM = 5 * 60;
+  private static final double COOL = 11.5 * 60;
+
+  /**
+   * 1.2 by 2 m, 10 mm deep, in 3 ribbons of 0.4 by 2 m: 8 L each, of 15 L batches. Batch 1 (first
+   * water 0, placed 215 s: 180 mix, 15 carry, 20 pour) makes ribbon 1 and 7 L of ribbon 2, that is
+   * its first 1.75 m; batch 2 (240, 455) makes the rest. Edge 1 is met by batch 1 itself over 1.75
+   * m at an age of 215 s, then by batch 2 at 455 - 0. Ribbon 2 has a join between both: 455; its
+   * edge is met by batch 2: 455 where batch 1 made it. Nothing meets ribbon 3, one batch makes it:
+   * 0.
+   */
+  @Test
+  void agesOfThreeRibbonsByHand() {
+    Room room =
+        TestRooms.room("room", TestRooms.rectangle(0, 0, 1.2, 2), TestRooms.exit(1.2, 0, 1.2, 1));
+    RibbonRule rule = new RibbonRule(0.015, 0.4, 0.4, 400);
+    BayPlan plan = BayPlan.of(List.of(room), TiltedDepths.even(0.010), rule);
+    Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), COOL, NO_WATER);
+
+    List<Ribbon> ribbons = pour.bays().get(0).ribbons();
+    assertEquals(3, ribbons.size());
+    assertRibbon(ribbons.get(0), 1, 1, 215, 215, 455);
+    assertRibbon(ribbons.get(1), 2, 2, 215, 455, 455);
+    assertRibbon(ribbons.get(2), 3, 1, 455, 455, 0);
+    assertEquals(
+        List.of(new Batch("room", 1, 1, 0, 215), new Batch("room", 2, 1, 240, 455)),
+        pour.batches());
+    assertEquals(455, pour.minutes(), 1e-9);
+    assertEquals(Verdict.HOLDS, pour.verdict());
+    assertEquals(List.of("edge-oldest", "mixing-is-slowest"), codes(pour.reasons()));
+    assertEquals(455, amount(pour.reasons().get(0), "age"), 1e-9);
+    assertEquals(0.75 * COOL, amount(pour.reasons().get(0), "limit"), 1e-9);
+  }
+
+  @Test
+  void verdictTurnsAtTheReserveAndAtTheHealingTime() {
+    BayPlan plan = plan(TestRooms.passage(), 0.010);
+    double oldest = oldest(plan, crew(3, 1), COOL);
+    assertEquals(Verdict.HOLDS, verdict(plan, crew(3, 1), oldest / 0.75 + 1));
+    assertEquals(Verdict.TIGHT, verdict(plan, crew(3, 1), oldest / 0.75 - 1));
+    assertEquals(Verdict.TIGHT, verdict(plan, crew(3, 1), oldest + 1));
+    assertEquals(Verdict.BREAKS, verdict(plan, crew(3, 1), oldest - 1));
+  }
+
+  /** Common practice, no source: alone in warm air the edge is lost above three or four bags. */
+  @Test
+  void onePersonAloneBreaksInWarmAir() {
+    BayPlan five = plan(TestRooms.passage(), 0.075 / (8 * 1.2));
+    Pour pour = PourPlanner.plan(five, SHEET, crew(1, 1), WARM, NO_WATER);
+    assertEquals(5, pour.batches().size());
+    assertEquals(Verdict.BREAKS, pour.verdict());
+  }
+
+  /**
+   * Common practice, no source: a passage that takes about five bags falls behind in the heat with
+   * one mixing station, unless something changes.
+   */
+  @Test
+  void passageOfFiveBagsFallsBehindInTheHeat() {
+    BayPlan five = plan(TestRooms.passage(), 0.075 / (8 * 1.2));
+    CoolerWater cooler = new CoolerWater(10, COOL);
+    Pour pour = PourPlanner.plan(five, SHEET, crew(3, 1), WARM, Optional.of(cooler));
+    assertEquals(Verdict.BREAKS, pour.verdict());
+    assertEquals(
+        List.of("cooler-water"), pour.changes().stream().map(c -> c.remark().code()).toList());
+    assertEquals(Verdict.HOLDS, pour.changes().get(0).verdict());
+    assertEquals(10, amount(pour.changes().get(0).remark(), "temperature"));
+    assertEquals(OptionalInt.empty(), pour.crew().needed());
+  }
+
+  /** Common practice, no source: the same passage holds on a cool day with three people. */
+  @Test
+  void threePeopleHoldOnACoolDay() {
+    Pour pour =
+        PourPlanner.plan(
+            plan(TestRooms.passage(), 0.075 / (8 * 1.2)), SHEET, crew(3, 1), COOL, NO_WATER);
+    assertEquals(Verdict.HOLDS, pour.verdict());
+    assertEquals(List.of(), pour.changes());
+    assertEquals(OptionalInt.of(2), pour.crew().needed());
+  }
+
+  @Test
+  void leastChangesThatHoldAreListed() {
+    // Edges are 455 s old with one mixer, 335 s with two.
+    BayPlan plan = plan(TestRooms.hall(), 0.009);
+    Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), 500, NO_WATER);
+    assertEquals(Verdict.TIGHT, pour.verdict());
+    assertEquals(
+        List.of("one-more-mixer", "one-more-person-and-mixer", "two-more-people-and-mixer"),
+        pour.changes().stream().map(c -> c.remark().code()).toList());
+    pour.changes().forEach(change -> assertEquals(Verdict.HOLDS, change.verdict()));
+  }
+
+  @Test
+  void bestChangeIsToldWhereNoneHolds() {
+    BayPlan plan = plan(TestRooms.hall(), 0.009);
+    Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), 350, NO_WATER);
+    assertEquals(Verdict.BREAKS, pour.verdict());
+    assertEquals(1, pour.changes().size());
+    assertEquals("one-more-mixer", pour.changes().get(0).remark().code());
+    assertEquals(Verdict.TIGHT, pour.changes().get(0).verdict());
+    // Nothing helps once a batch is stiff before it is on the floor.
+    Pour stiff = PourPlanner.plan(plan, SHEET, new Crew(12, 9, 30, 1), 60, NO_WATER);
+    assertEquals(Verdict.BREAKS, stiff.verdict());
+  }
+
+  @Test
+  void longFrontWantsADam() {
+    Room wide = TestRooms.room("wide", TestRooms.rectangle(0, 0, 9, 8), TestRooms.exit(4, 0, 5, 0));
+    assertTrue(codes(reasons(plan(wide, 0.005), crew(3, 1))).contains("front-long"));
+    BayPlan hall = plan(TestRooms.hall(), 0.005);
+    assertFalse(codes(reasons(hall, crew(3, 1))).contains("front-long"));
+  }
+
+  @Test
+  void fewHandsAreSaid() {
+    BayPlan plan = plan(TestRooms.hall(), 0.005);
+    assertTrue(codes(reasons(plan, crew(2, 1))).contains("few-people"));
+    assertFalse(codes(reasons(plan, crew(3, 1))).contains("few-people"));
+    Room big =
+        TestRooms.room("big", TestRooms.rectangle(0, 0, 20, 6), TestRooms.exit(20, 1, 20, 2));
+    assertTrue(codes(reasons(plan(big, 0.005), crew(3, 1))).contains("few-people"));
+  }
+
+  @Test
+  void moreHandsOrMixersNeverMakeAnEdgeOlder() {
+    Random random = new Random(11);
+    List<Room> rooms =
+        List.of(TestRooms.hall(), TestRooms.ell(), TestRooms.horseshoe(), TestRooms.passage());
+    for (int i = 0; i < 200; i++) {
+      BayPlan plan = plan(rooms.get(i % 4), 0.003 + 0.02 * random.nextDouble());
+      Crew crew =
+          new Crew(1 + random.nextInt(6), 1 + random.nextInt(3), null, 1 + random.nextInt(2));
+      Crew more =
+          new Crew(
+              crew.people() + random.nextInt(4),
+              crew.mixers() + random.nextInt(3),
+              crew.barrels() + random.nextInt(6),
+              crew.bagsPerBatch());
+      double healing = 200 + 1000 * random.nextDouble();
+      assertTrue(oldest(plan, more, healing) <= oldest(plan, crew, healing), crew + " " + more);
+      assertTrue(verdict(plan, more, healing).compareTo(verdict(plan, crew, healing)) <= 0);
+    }
+  }
+
+  @Test
+  void turningTheRoomChangesNoVerdict() {
+    Random random = new Random(5);
+    List<Room> rooms = List.of(TestRooms.hall(), TestRooms.ell(), TestRooms.hallWithColumn());
+    for (int i = 0; i < 30; i++) {
+      Room room = rooms.get(i % 3);
+      Move move =
+          new Move(50 * random.nextDouble(), -50 * random.nextDouble(), 7 * random.nextDouble());
+      TiltedDepths depths = new TiltedDepths(0.012, 0.001, -0.0007);
+      Pour still = pour(room, depths);
+      Pour turned = pour(move.of(room), depths.moved(move));
+      assertEquals(still.verdict(), turned.verdict());
+      assertEquals(still.batches(), turned.batches());
+      for (int r = 0; r < still.bays().get(0).ribbons().size(); r++) {
+        Ribbon ribbon = still.bays().get(0).ribbons().get(r);
+        Ribbon same = turned.bays().get(0).ribbons().get(r);
+        assertEquals(ribbon.volume(), same.volume(), 1e-8);
+        assertEquals(ribbon.edgeAge(), same.edgeAge(), 1e-9);
+      }
+    }
+  }
+
+  @Test
+  void batchesCarryTheVolume() {
+    Pour pour = pour(TestRooms.hall(), TiltedDepths.even(0.009));
+    // 216 L are 14.4 bags; the last batch has one bag like the others.
+    assertEquals(15, pour.batches().size());
+    Pour pairs =
+        PourPlanner.plan(
+            plan(TestRooms.hall(), 0.009), SHEET, new Crew(3, 1, 2, 2), COOL, NO_WATER);
+    assertEquals(8, pairs.batches().size());
+    assertEquals(1, pairs.batches().get(7).bags());
+    assertEquals(15, pairs.batches().stream().mapToInt(Batch::bags).sum());
+  }
+
+  @Test
+  void nothingToPour() {
+    Pour pour = pour(TestRooms.hall(), TiltedDepths.even(-0.005));
+    assertEquals(Verdict.HOLDS, pour.verdict());
+    assertEquals(List.of("nothing-to-pour"), codes(pour.reasons()));
+    assertEquals(List.of(), pour.batches());
+    assertEquals(0, pour.minutes());
+    pour.bays().get(0).ribbons().forEach(ribbon -> assertEquals(0, ribbon.batches()));
+  }
+
+  @Test
+  void ribbonsAreNumberedOverTheWholeFloor() {
+    Room hall =
+        TestRooms.room(
+            "hall",
+            TestRooms.rectangle(0, 0, 6, 4),
+            TestRooms.exit(0, 1, 0, 2),
+            TestRooms.doorway("store", 6, 1, 6, 2));
+    Room store = TestRooms.room("store", TestRooms.rectangle(6, 0, 3, 3));
+    BayPlan plan = BayPlan.of(List.of(hall, store), TiltedDepths.even(0.009), TestRooms.BUCKETS);
+    Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), COOL, NO_WATER);
+    int order = 1;
+    for (PouredBay bay : pour.bays()) {
+      for (Ribbon ribbon : bay.ribbons()) {
+        assertEquals(order++, ribbon.order());
+        assertNotEquals(0, ribbon.batches());
+      }
+    }
+    assertEquals("store", pour.bays().get(0).id());
+    assertEquals("store", pour.joints().get(0).bay());
+  }
+
+  private static void assertRibbon(
+      Ribbon ribbon, int order, int batches, double start, double end, double age) {
+    assertEquals(order, ribbon.order());
+    assertEquals(0.008, ribbon.volume(), 1e-9);
+    assertEquals(batches, ribbon.batches());
+    assertEquals(start, ribbon.start(), 1e-9);
+    assertEquals(end, ribbon.end(), 1e-9);
+    assertEquals(age, ribbon.edgeAge(), 1e-9);
+  }
+
+  private static Crew crew(int people, int mixers) {
+    return new Crew(people, mixers, null, 1);
+  }
+
+  private static BayPlan plan(Room room, double depth) {
+    return BayPlan.of(List.of(room), TiltedDepths.even(depth), TestRooms.BUCKETS);
+  }
+
+  private static List<Remark> reasons(BayPlan plan, Crew crew) {
+    return PourPlanner.plan(plan, SHEET, crew, COOL, NO_WATER).reasons();
+  }
+
+  private static Pour plan(BayPlan plan) {
+    return PourPlanner.plan(plan, SHEET, crew(3, 1), COOL, NO_WATER);
+  }
+
+  private static Pour pour(Room room, TiltedDepths depths) {
+    return plan(BayPlan.of(List.of(room), depths, TestRooms.BUCKETS));
+  }
+
+  private static Verdict verdict(BayPlan plan, Crew crew, double healing) {
+    return PourPlanner.plan(plan, SHEET, crew, healing, NO_WATER).verdict();
+  }
+
+  private static double oldest(BayPlan plan, Crew crew, double healing) {
+    return PourPlanner.plan(plan, SHEET, crew, healing, NO_WATER).bays().stream()
+        .flatMap(bay -> bay.ribbons().stream())
+        .mapToDouble(Ribbon::edgeAge)
+        .max()
+        .orElse(0);
+  }
+
+  private static List<String> codes(List<Remark> remarks) {
+    return remarks.stream().map(Remark::code).toList();
+  }
+
+  private static double amount(Remark remark, String name) {
+    return ((Amount) remark.values().get(name)).si();
+  }
+}

@@ -1,0 +1,235 @@
+package dev.fillplane.safety;
+
+import static dev.fillplane.safety.Jobs.job;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.fillplane.quantity.Amount;
+import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.room.Substrate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+
+/** Which request triggers which note; the triggers of a new concrete floor first. */
+class SafetyNotesTest {
+
+  private static final Map<String, Severity> USUAL =
+      Map.of(
+          "silica-at-mixing", Severity.WARNING,
+          "wet-cement", Severity.WARNING,
+          "power-near-water", Severity.WARNING,
+          "bag-lifting", Severity.CAUTION,
+          "slippery-floor", Severity.CAUTION,
+          "added-load", Severity.NOTICE);
+
+  @Test
+  void usualPour() {
+    assertNotes(job(), "");
+  }
+
+  @Test
+  void nothingToDoHurtsNobody() {
+    assertEquals(List.of(), notes(job().bags(0, 0)));
+  }
+
+  @Test
+  void ventilation() {
+    assertNotes(
+        job().ventilated(Optional.empty()),
+        "-silica-at-mixing +silica-at-mixing-air-unknown:WARNING");
+    assertNotes(
+        job().ventilated(Optional.of(false)),
+        "-silica-at-mixing +silica-at-mixing-still-air:DANGER");
+  }
+
+  @Test
+  void gypsumIsMilder() {
+    assertNotes(job().gypsum(), "-wet-cement +wet-gypsum:CAUTION");
+  }
+
+  @Test
+  void grinding() {
+    assertNotes(job().grind(0.4), "+silica-at-grinding:WARNING");
+    assertNotes(
+        job().grind(0.4).ventilated(Optional.of(false)),
+        "-silica-at-mixing +silica-at-mixing-still-air:DANGER +silica-at-grinding:DANGER");
+    assertEquals(
+        List.of("silica-at-grinding"),
+        notes(job().bags(0, 0).grind(1)).stream().map(Note::code).toList());
+  }
+
+  @Test
+  void oldFloors() {
+    assertNotes(concrete(2000), "");
+    assertNotes(concrete(1999), "+asbestos-suspect:WARNING");
+    assertNotes(concrete(1981), "+asbestos-suspect:WARNING");
+    assertNotes(concrete(1980), "+asbestos-suspect:DANGER");
+    assertNotes(concrete(1978), "+asbestos-suspect:DANGER");
+    assertNotes(concrete(1977), "+asbestos-suspect:DANGER +lead-paint-suspect:WARNING");
+    assertNotes(concrete(1990).grind(1), "+asbestos-suspect:DANGER +silica-at-grinding:WARNING");
+  }
+
+  @Test
+  void unknownYear() {
+    assertNotes(job().bags(5, 600).roomOfUnknown("hall"), "+asbestos-year-unknown:WARNING");
+    assertNotes(
+        job().bags(5, 600).roomOfUnknown("hall").grind(1),
+        "+asbestos-year-unknown:DANGER +silica-at-grinding:WARNING");
+  }
+
+  @Test
+  void roomsAreNamedWithTheEarliestYear() {
+    Note note =
+        note(
+            job()
+                .room("hall", Substrate.CONCRETE, 1985)
+                .room("store", Substrate.CONCRETE, 1962)
+                .room("bath", Substrate.TILE, 2010),
+            "asbestos-suspect");
+    assertEquals(Map.of("rooms", "hall, store", "year", 1962), note.values());
+  }
+
+  @Test
+  void weather() {
+    assertNotes(job().air(9.9), "+heater-fumes:WARNING");
+    assertNotes(job().air(10), "");
+    assertNotes(job().air(29.9), "");
+    assertNotes(job().air(30), "+heat-stress:WARNING");
+    assertNotes(
+        job().air(5).ventilated(Optional.of(false)),
+        "-silica-at-mixing +silica-at-mixing-still-air:DANGER +heater-fumes:DANGER");
+  }
+
+  @Test
+  void rails() {
+    assertNotes(job().rails(2), "+rail-trip:CAUTION");
+  }
+
+  /** 20 kg/m2 is 10 mm at 2,000 kg/m3; 10 psf is 24.4 mm. */
+  @Test
+  void addedLoad() {
+    assertNotes(job().depths(0.02, 0.025), "-added-load +added-load:CAUTION");
+    assertNotes(job().depths(0.025, 0.025), "-added-load +added-load:WARNING");
+    assertNotes(wood().depths(0.0099, 0.012), "-added-load +added-load:CAUTION");
+    assertNotes(wood().depths(0.0101, 0.012), "-added-load +added-load-on-wood:WARNING");
+    assertNotes(wood().depths(0.025, 0.03), "-added-load +added-load-on-wood:DANGER");
+  }
+
+  /** 40 psf on 0.96 m2 is 187 kg: 7 bags of 25 kg pass, 8 do not. */
+  @Test
+  void palletOnJoists() {
+    assertNotes(wood().bags(7, 900), "-added-load +added-load:CAUTION");
+    assertNotes(wood().bags(8, 900), "-added-load +added-load:CAUTION +bag-pallet:WARNING");
+    assertNotes(
+        job().bags(8, 900).roomOfUnknown("hall"),
+        "+asbestos-year-unknown:WARNING +bag-pallet:WARNING");
+  }
+
+  @Test
+  void lifting() {
+    assertNotes(job().bagMass(10), "-bag-lifting");
+    assertNotes(job().bags(24, 180), "-bag-lifting +bag-lifting:WARNING");
+  }
+
+  /** 1.5 in at 2,000 kg/m3 is 15.6 psf (derived) against 10. */
+  @Test
+  void loadOfAnInchAndAHalf() {
+    Note note = note(job().depths(0.0381, 0.0381), "added-load");
+    assertAmount(15.6, 0.01, note.value());
+    assertAmount(10, 1e-9, note.limit());
+  }
+
+  /** A full pallet of a tonne: 10 to 14 kPa is common practice, no source. */
+  @Test
+  void loadOfAPallet() {
+    Note note = note(wood().bags(60, 3600), "bag-pallet");
+    assertEquals(10215, note.value().orElseThrow().si(), 1);
+    assertAmount(40, 1e-9, note.limit());
+  }
+
+  /** 29 CFR 1926.1153 table 1: 25 cfm an inch, 125 cfm for a wheel of 5 in. */
+  @Test
+  void airOfAShroud() {
+    assertAmount(125, 1e-9, note(job().grind(1), "silica-at-grinding").value());
+  }
+
+  /** Derived: 50 lb, one a minute, up to an hour: 24.0 lb recommended, index 2.08. */
+  @Test
+  void bagOfFiftyPounds() {
+    Note note = note(job().bagMass(50 * 0.45359237).bags(40, 2400), "bag-lifting");
+    assertAmount(50, 1e-9, note.value());
+    assertAmount(24.0, 0.05, note.limit());
+    assertEquals("2.1", note.values().get("index"));
+    assertEquals("1.4", note.values().get("standIndex"));
+    assertEquals("1.0", note.values().get("rate"));
+  }
+
+  @Test
+  void amountOfPowderAndWater() {
+    assertEquals(600, note(job(), "silica-at-mixing").value().orElseThrow().si());
+    assertEquals(0.12, note(job(), "power-near-water").value().orElseThrow().si(), 1e-12);
+  }
+
+  @Test
+  void gravestFirstThenByCode() {
+    List<Note> notes =
+        notes(concrete(1970).grind(2).air(5).rails(1).ventilated(Optional.of(false)));
+    assertTrue(notes.size() > 8);
+    for (int i = 1; i < notes.size(); i++) {
+      Note before = notes.get(i - 1);
+      int order = before.severity().compareTo(notes.get(i).severity());
+      assertTrue(order < 0 || (order == 0 && before.code().compareTo(notes.get(i).code()) < 0));
+    }
+  }
+
+  @Test
+  void everyNoteNamesItsBasis() {
+    notes(concrete(1970).grind(2).rails(1)).forEach(note -> assertFalse(note.basis().isBlank()));
+  }
+
+  private static Jobs concrete(int built) {
+    return job().room("hall", Substrate.CONCRETE, built);
+  }
+
+  private static Jobs wood() {
+    return job().bags(7, 900).room("hall", Substrate.WOOD, 2015);
+  }
+
+  /** Changes against the usual pour: {@code -code} is gone, {@code +code:SEVERITY} is new. */
+  private static void assertNotes(Jobs job, String changes) {
+    Map<String, Severity> expected = new TreeMap<>(USUAL);
+    Arrays.stream(changes.split(" "))
+        .filter(change -> !change.isEmpty())
+        .forEach(change -> apply(change, expected));
+    Map<String, Severity> found = new TreeMap<>();
+    notes(job).forEach(note -> found.put(note.code(), note.severity()));
+    assertEquals(expected, found);
+  }
+
+  private static void apply(String change, Map<String, Severity> expected) {
+    int colon = change.indexOf(':');
+    if (change.startsWith("-")) {
+      expected.remove(change.substring(1));
+    } else {
+      expected.put(change.substring(1, colon), Severity.valueOf(change.substring(colon + 1)));
+    }
+  }
+
+  private static void assertAmount(double us, double tolerance, Optional<Amount> amount) {
+    assertEquals(us, amount.orElseThrow().in(UnitSystem.US), tolerance);
+  }
+
+  private static Note note(Jobs job, String code) {
+    return notes(job).stream().filter(note -> note.code().equals(code)).findFirst().orElseThrow();
+  }
+
+  private static List<Note> notes(Jobs job) {
+    return new ArrayList<>(SafetyNotes.of(job.input()));
+  }
+}
