@@ -51,7 +51,8 @@ final class Labels {
     return free(label.box(), symbols) && placeOverSymbols(label);
   }
 
-  private boolean placeOverSymbols(Label label) {
+  /** Shows the label where it is, if no other label is there. */
+  boolean placeOverSymbols(Label label) {
     Envelope box = label.box();
     if (label.text().isEmpty() || !map.covers(box) || !free(box, texts)) {
       return false;

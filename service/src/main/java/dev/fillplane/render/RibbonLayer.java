@@ -4,13 +4,14 @@ import dev.fillplane.pour.PouredBay;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.locationtech.jts.geom.Coordinate;
 
 /** Ribbons of the first lift: dashed edges, order numbers, the direction of travel of each bay. */
 final class RibbonLayer {
 
   private static final double ROOM_FOR_NUMBER = 26;
-  private static final double[] SHIFTS = {0, 22, -22, 40, -40, 60, -60};
+  private static final double[] SHIFTS = {0, 11, -11, 20, -20, 32, -32, 48, -48};
 
   private final Sheet sheet;
   private final List<List<Strip>> bays;
@@ -102,31 +103,38 @@ final class RibbonLayer {
     return TravelArrows.draw(sheet, bays);
   }
 
-  /** First and last of all bays, before what matters less. */
+  /** First and last of all bays, before what matters less; at the worst over a symbol. */
   void numberEnds() {
     for (List<Strip> bay : bays) {
-      number(bay.get(0));
+      numberSurely(bay.get(0));
       if (bay.size() > 1) {
-        number(bay.get(bay.size() - 1));
+        numberSurely(bay.get(bay.size() - 1));
       }
+    }
+  }
+
+  private void numberSurely(Strip strip) {
+    if (!number(strip, label -> sheet.labels().place(label))) {
+      number(strip, label -> sheet.labels().placeOverSymbols(label));
     }
   }
 
   void numberOthers() {
     for (List<Strip> bay : bays) {
       for (int i = every; i < bay.size() - 1; i += every) {
-        number(bay.get(i));
+        number(bay.get(i), label -> sheet.labels().place(label));
       }
     }
   }
 
-  private void number(Strip strip) {
+  private static boolean number(Strip strip, Predicate<Label> place) {
     for (double shift : SHIFTS) {
       Coordinate at = strip.along(shift);
       Label label = new Label(Integer.toString(strip.order()), at.x, at.y, Look.RIBBON);
-      if (strip.holds(at) && sheet.labels().place(label)) {
-        return;
+      if (strip.holds(at) && place.test(label)) {
+        return true;
       }
     }
+    return false;
   }
 }

@@ -19,27 +19,9 @@ class DepthMapTest {
   private static final String HOSTILE =
       "<script>alert('1')</script> \"&amp;\" ]]> \u202Eabc\u0000\u200F" + "x".repeat(40);
 
-  /** Every kind of floor, in both systems of units. */
-  private static final List<Planned> ALL = wishes().stream().map(Planned::of).toList();
-
-  private static List<Planned.Wish> wishes() {
-    List<Planned.Wish> wishes = new ArrayList<>();
-    for (UnitSystem units : UnitSystem.values()) {
-      wishes.add(Planned.wish(Floors.rectangleWithIsland()).in(units));
-      wishes.add(Planned.wish(Floors.ell()).under(new Plane(0.004, 0.0005, -0.0003)).in(units));
-      wishes.add(Planned.wish(Floors.passage()).in(units));
-      wishes.add(Planned.wish(Floors.upright()).in(units));
-      wishes.add(Planned.wish(Floors.closet()).in(units));
-      wishes.add(Planned.wish(Floors.twoRoomsAndPassage()).under(Plane.level(0)).in(units));
-      wishes.add(Planned.wish(Floors.rectangleWithIsland()).under(Plane.level(0.034)).in(units));
-      wishes.add(Planned.wish(Floors.thirty()).withCell(0.4).in(units));
-    }
-    return wishes;
-  }
-
   @Test
   void isAnImageThatExplainsItself() throws Exception {
-    Picture picture = Picture.of(Planned.of(Planned.wish(Floors.rectangleWithIsland())));
+    Picture picture = Picture.of(Planned.of(Wish.over(Floors.rectangleWithIsland())));
     assertEquals("svg", picture.root().getLocalName());
     assertEquals("http://www.w3.org/2000/svg", picture.root().getNamespaceURI());
     assertEquals("img", picture.root().getAttribute("role"));
@@ -52,72 +34,19 @@ class DepthMapTest {
 
   @Test
   void pagesAreReadableInSize() throws Exception {
-    for (Planned planned : ALL) {
+    for (Planned planned : Kinds.ALL) {
       double[] box = Picture.of(planned).box();
       assertEquals(1100, box[2]);
-      assertTrue(box[3] > 350 && box[3] < 1900, name(planned) + " " + box[3]);
+      assertTrue(box[3] > 350 && box[3] < 1900, Kinds.name(planned) + " " + box[3]);
     }
   }
 
   @Test
   void everyNumberIsFinite() {
-    for (Planned planned : ALL) {
+    for (Planned planned : Kinds.ALL) {
       String svg = draw(planned);
-      assertFalse(svg.contains("NaN") || svg.contains("Infinity"), name(planned));
+      assertFalse(svg.contains("NaN") || svg.contains("Infinity"), Kinds.name(planned));
     }
-  }
-
-  @Test
-  void noTextIsSmallerThanNinePixels() throws Exception {
-    for (Planned planned : ALL) {
-      for (Element text : Picture.of(planned).all("text")) {
-        assertTrue(Double.parseDouble(text.getAttribute("font-size")) >= 9);
-      }
-    }
-  }
-
-  @Test
-  void labelsDoNotOverlapAndStayOnTheMap() {
-    for (Planned planned : ALL) {
-      List<Label> labels = new DepthMap(planned.request(), planned.plan()).labels().placed();
-      assertTrue(labels.size() > 8, "few labels: " + labels.size());
-      for (int i = 0; i < labels.size(); i++) {
-        assertTrue(labels.get(i).box().getMinX() >= 0 && labels.get(i).box().getMaxX() <= 1100);
-        for (int j = 0; j < i; j++) {
-          assertFalse(
-              labels.get(i).box().intersects(labels.get(j).box()),
-              labels.get(i) + " over " + labels.get(j));
-        }
-      }
-    }
-  }
-
-  @Test
-  void whatMattersMostIsAlwaysSaid() throws Exception {
-    for (Planned planned : ALL) {
-      List<String> texts = Picture.of(planned).texts();
-      for (String start :
-          List.of(
-              "HIGH SPOT ",
-              "LOW SPOT ",
-              "EXIT",
-              "Bags to order",
-              "61",
-              "likely 55",
-              "Estimate. Local code")) {
-        assertTrue(
-            texts.stream().anyMatch(text -> text.startsWith(start)),
-            start + " on " + name(planned));
-      }
-    }
-  }
-
-  @Test
-  void firstAndLastRibbonOfTheFloorAreNumbered() throws Exception {
-    Planned planned = Planned.of(Planned.wish(Floors.rectangleWithIsland()));
-    List<String> texts = Picture.of(planned).texts();
-    int last = planned.plan().pour().bays().get(0).ribbons().size();
-    assertTrue(texts.contains("1") && texts.contains("" + last), texts.toString());
   }
 
   @Test
@@ -125,7 +54,7 @@ class DepthMapTest {
     Room room =
         Floors.room(
             HOSTILE, List.of(Floors.exit(HOSTILE, 1, 0, 2, 0)), Floors.rectangle(0, 0, 6, 4));
-    Planned planned = Planned.of(Planned.wish(List.of(room)).called(HOSTILE));
+    Planned planned = Planned.of(Wish.over(List.of(room)).called(HOSTILE));
     Picture picture = Picture.of(planned);
     assertEquals(List.of(), picture.all("script"));
     String title = picture.all("title").get(0).getTextContent();
@@ -138,7 +67,7 @@ class DepthMapTest {
 
   @Test
   void sixThousandCellsAreSmall() {
-    Planned planned = Planned.of(Planned.wish(Floors.twoRoomsAndPassage()).under(Plane.level(0)));
+    Planned planned = Planned.of(Wish.over(Floors.twoRoomsAndPassage()).under(Plane.level(0)));
     assertTrue(planned.plan().depth().grid().depths().length > 5900);
     int bytes = DepthMap.draw(planned.request(), planned.plan()).length();
     assertTrue(bytes < 300_000, bytes + " bytes");
@@ -146,7 +75,7 @@ class DepthMapTest {
 
   @Test
   void isTheSameEveryTime() {
-    for (Planned planned : ALL) {
+    for (Planned planned : Kinds.ALL) {
       assertEquals(draw(planned), draw(planned));
     }
   }
@@ -154,8 +83,8 @@ class DepthMapTest {
   @Test
   void coloursEndAtTheContours() throws Exception {
     // A floor that falls 1 in 500 along x: depth 2 mm at x = 0, 14 mm at x = 6.
-    Planned.Wish wish =
-        new Planned.Wish(
+    Wish wish =
+        new Wish(
             UnitSystem.METRIC,
             "ramp",
             List.of(
@@ -187,23 +116,6 @@ class DepthMapTest {
       least = Math.min(least, Double.parseDouble(matcher.group(1)));
     }
     return least;
-  }
-
-  @Test
-  void legendNamesOnlyWhatIsThere() throws Exception {
-    List<String> thin = Picture.of(Planned.of(Planned.wish(Floors.ell()))).texts();
-    assertTrue(thin.contains("depth pin, height in mm"));
-    assertFalse(thin.contains("screed rail, heights in mm"));
-    assertFalse(thin.contains("not poured: floor at target or above"));
-    Planned.Wish deep = Planned.wish(Floors.rectangleWithIsland()).under(Plane.level(0.034));
-    List<String> thick = Picture.of(Planned.of(deep)).texts();
-    assertFalse(thick.contains("depth pin, height in mm"));
-    assertTrue(thick.contains("screed rail, heights in mm"));
-    assertTrue(thick.contains("30 to 35 mm") && !thick.contains("0 to 5 mm"), thick.toString());
-  }
-
-  private static String name(Planned planned) {
-    return planned.request().rooms().get(0).id();
   }
 
   private static String draw(Planned planned) {
