@@ -7,7 +7,9 @@ import java.util.stream.Stream;
 public final class Methods {
 
   private static final List<Method> ALL =
-      Stream.of(FloorMethods.ALL, SupplyMethods.ALL, PourMethods.ALL).flatMap(List::stream).toList();
+      Stream.of(FloorMethods.ALL, SupplyMethods.ALL, PourMethods.ALL)
+          .flatMap(List::stream)
+          .toList();
 
   private Methods() {}
 

@@ -34,10 +34,13 @@ final class Legend {
       add(svg -> swatch(svg, colour), sheet.classes().text(i));
     }
     if (sheet.partlyBare()) {
-      add(svg -> swatch(svg, "url(#" + ColourLayer.BARE + ")"), "not poured: floor at target or above");
+      add(
+          svg -> swatch(svg, "url(#" + ColourLayer.BARE + ")"),
+          "not poured: floor at target or above");
     }
     if (!sheet.plan().depth().contours().contours().isEmpty()) {
-      add(svg -> line(svg, "#222", 1.2, "none"),
+      add(
+          svg -> line(svg, "#222", 1.2, "none"),
           "contour, every " + sheet.heights().full(sheet.classes().step()));
     }
   }
@@ -48,7 +51,8 @@ final class Legend {
       add(svg -> Symbols.low(svg, SWATCH / 2, 0), "low spot: deepest pour");
     }
     if (!readings.isEmpty()) {
-      add(svg -> Symbols.dot(svg, SWATCH / 2, 0),
+      add(
+          svg -> Symbols.dot(svg, SWATCH / 2, 0),
           sheet.closeUp() ? "reading: depth, minus where too high" : "reading");
     }
     if (readings.hasSuspects()) {
@@ -64,7 +68,8 @@ final class Legend {
       add(svg -> swatch(svg, "url(#" + RoomLayer.ISLAND + ")"), "island, not poured");
     }
     if (!sheet.plan().quantities().dams().isEmpty()) {
-      add(svg -> {
+      add(
+          svg -> {
             line(svg, "#111", 7, "none");
             line(svg, "#fff", 3, "5 5");
           },
@@ -74,11 +79,13 @@ final class Legend {
 
   private void guides() {
     if (!sheet.plan().pins().isEmpty()) {
-      add(svg -> Symbols.pin(svg, SWATCH / 2, 0),
+      add(
+          svg -> Symbols.pin(svg, SWATCH / 2, 0),
           "depth pin, height in " + sheet.heights().unitName());
     }
     if (!sheet.plan().rails().isEmpty()) {
-      add(svg -> Symbols.rail(svg, new Coordinate(0, 0), new Coordinate(SWATCH, 0)),
+      add(
+          svg -> Symbols.rail(svg, new Coordinate(0, 0), new Coordinate(SWATCH, 0)),
           "screed rail, heights in " + sheet.heights().unitName());
     }
   }
@@ -90,7 +97,8 @@ final class Legend {
     add(svg -> line(svg, "#111", 1, "5 4"), "edge of a ribbon");
     String every = ribbons.every() == 1 ? "" : " (ends, one in " + ribbons.every() + ")";
     add(svg -> new Label("7", SWATCH / 2, 0, Look.RIBBON).write(svg), "order of pouring" + every);
-    add(svg -> Symbols.travel(svg, new Coordinate(0, 0), new Coordinate(SWATCH, 0)),
+    add(
+        svg -> Symbols.travel(svg, new Coordinate(0, 0), new Coordinate(SWATCH, 0)),
         "direction of travel");
   }
 
@@ -100,13 +108,37 @@ final class Legend {
 
   private static void swatch(Svg svg, String fill) {
     svg.leaf("rect", "x", 0, "y", -8, "width", SWATCH, "height", 16, "fill", "#fff");
-    svg.leaf("rect", "x", 0, "y", -8, "width", SWATCH, "height", 16, "fill", fill,
-        "stroke", "#111", "stroke-width", 0.8);
+    svg.leaf(
+        "rect",
+        "x",
+        0,
+        "y",
+        -8,
+        "width",
+        SWATCH,
+        "height",
+        16,
+        "fill",
+        fill,
+        "stroke",
+        "#111",
+        "stroke-width",
+        0.8);
   }
 
   private static void line(Svg svg, String colour, double width, String dashes) {
-    svg.leaf("path", "fill", "none", "stroke", colour, "stroke-width", width,
-        "stroke-dasharray", dashes, "d", "M0 0H" + Svg.number(SWATCH));
+    svg.leaf(
+        "path",
+        "fill",
+        "none",
+        "stroke",
+        colour,
+        "stroke-width",
+        width,
+        "stroke-dasharray",
+        dashes,
+        "d",
+        "M0 0H" + Svg.number(SWATCH));
   }
 
   /** Its height in so many columns. */

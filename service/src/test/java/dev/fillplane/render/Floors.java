@@ -64,7 +64,13 @@ final class Floors {
       Opening out =
           i < 6
               ? exit("out", x + 1, y, x + 1.9, y)
-              : opening("door", x + 1, y, x + 1.9, y, OpeningKind.DOORWAY,
+              : opening(
+                  "door",
+                  x + 1,
+                  y,
+                  x + 1.9,
+                  y,
+                  OpeningKind.DOORWAY,
                   Optional.of("room " + (i - 5)));
       rooms.add(room("room " + (i + 1), List.of(out), rectangle(x, y, x + 4, y + 4)));
     }
