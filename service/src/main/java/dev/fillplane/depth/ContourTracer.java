@@ -73,7 +73,7 @@ final class ContourTracer {
   private LineJoin.End crossing(int from, int to, double share) {
     double x = floor.nodeX(from) + share * (floor.nodeX(to) - floor.nodeX(from));
     double y = floor.nodeY(from) + share * (floor.nodeY(to) - floor.nodeY(from));
-    return new LineJoin.End((long) from << 32 | to, new Position(x, y));
+    return new LineJoin.End(((long) from << 32) | to, new Position(x, y));
   }
 
   private void add(LineJoin.End from, LineJoin.End to, boolean cut) {

@@ -3,6 +3,7 @@ package dev.fillplane.depth;
 import dev.fillplane.room.Position;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
@@ -107,11 +108,11 @@ final class LineJoin {
   private static List<Position> fromWest(List<Position> line) {
     Position first = line.get(0);
     Position last = line.get(line.size() - 1);
-    if (last.x() > first.x() || last.x() == first.x() && last.y() >= first.y()) {
+    if (last.x() > first.x() || (last.x() == first.x() && last.y() >= first.y())) {
       return line;
     }
     List<Position> turned = new ArrayList<>(line);
-    java.util.Collections.reverse(turned);
+    Collections.reverse(turned);
     return turned;
   }
 }

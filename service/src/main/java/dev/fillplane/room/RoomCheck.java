@@ -16,14 +16,12 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
- * Whether the rooms of a request make sense: ids, outlines, rooms that overlap, openings, a way
- * out.
+ * Whether the rooms of a request make sense: ids, outlines, rooms that overlap, openings.
  *
- * <p>Everything is an error at its place, except what can be planned all the same: that no room has
- * an exit (planners then assume one), or that a doorway does not say into which room. Rooms without
- * an error have outlines whose {@link Outline#polygon()} is valid in the sense of OGC Simple
- * Features: islands lie inside, touch walls and each other in single points at most, and leave the
- * floor in one piece.
+ * <p>Everything is an error at its place, except what can be planned all the same: that a doorway
+ * does not say into which room. Rooms without an error have outlines whose {@link
+ * Outline#polygon()} is valid in the sense of OGC Simple Features: islands lie inside, touch walls
+ * and each other in single points at most, and leave the floor in one piece.
  */
 public final class RoomCheck {
 
@@ -72,7 +70,6 @@ public final class RoomCheck {
       new OpeningCheck(room, ids, place.at(r).at("openings"), findings).check();
     }
     overlaps(valid, tree);
-    wayOut();
   }
 
   private void overlaps(Map<Integer, Polygon> valid, STRtree tree) {
@@ -104,16 +101,6 @@ public final class RoomCheck {
           rooms.get(one).id(),
           "area",
           Amount.of(area, Dimension.AREA));
-    }
-  }
-
-  private void wayOut() {
-    boolean known =
-        rooms.stream()
-            .flatMap(room -> room.openings().stream())
-            .anyMatch(opening -> opening.kind() == OpeningKind.EXIT);
-    if (!known) {
-      findings.warning("no-exit", place);
     }
   }
 }

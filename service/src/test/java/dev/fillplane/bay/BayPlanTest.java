@@ -40,6 +40,26 @@ class BayPlanTest {
   }
 
   @Test
+  void exitNearACornerLeavesTheShortFront() {
+    Room hall = room("hall", rectangle(0, 0, 6, 4), exit(0, 0, 0.9, 0));
+    assertTravel(only(hall, TEN), -1, 0);
+    Room middle = room("hall", rectangle(0, 0, 6, 4), exit(2.5, 0, 3.4, 0));
+    assertTravel(only(middle, TEN), 0, -1);
+  }
+
+  @Test
+  void nookBesideTheExitIsPouredLast() {
+    // A pier of 0.5 m in the wall with the exit cuts the last strip in two.
+    String corners = "0 0, 6 0, 6 4, 0 4, 0 2.6, 0.5 2.6, 0.5 2, 0 2";
+    Bay bay = only(room("hall", corners, exit(0, 1, 0, 2)), TEN);
+    assertTravel(bay, -1, 0);
+    assertTiles(bay, TEN);
+    List<Strip> last = bay.strips().subList(bay.strips().size() - 2, bay.strips().size());
+    last.forEach(s -> assertEquals(0, s.polygon().getEnvelopeInternal().getMinX(), 1e-6));
+    assertTrue(last.get(1).polygon().getEnvelopeInternal().getMaxY() < 2 + 1e-6);
+  }
+
+  @Test
   void deepEndComesFirstWhereTheExitLeavesTheChoice() {
     Room two = room("hall", rectangle(0, 0, 6, 4), exit(0, 1, 0, 2), exit(6, 1, 6, 2));
     assertTravel(only(two, new TiltedDepths(0.020, -0.003, 0)), 1, 0);

@@ -58,6 +58,43 @@ class PourPlannerTest {
     assertEquals(0.75 * COOL, amount(pour.reasons().get(0), "limit"), 1e-9);
   }
 
+  /** 0.4 by 0.4 m, 150 mm deep: one ribbon of 24 L, two batches that must join. */
+  @Test
+  void batchesOfOneRibbonMustJoin() {
+    Room room =
+        TestRooms.room(
+            "room", TestRooms.rectangle(0, 0, 0.4, 0.4), TestRooms.exit(0.4, 0, 0.4, 0.4));
+    Ribbon ribbon = pour(room, TiltedDepths.even(0.150)).bays().get(0).ribbons().get(0);
+    assertEquals(2, ribbon.batches());
+    assertEquals(455, ribbon.edgeAge(), 1e-9);
+  }
+
+  /**
+   * Ten ribbons of 0.02 % more than a batch: where one ribbon has not reached its seam and the next
+   * is past it, half a millimetre of edge waits for two batches. That is no cold joint.
+   */
+  @Test
+  void crumbOfAnEdgeCountsForNothing() {
+    Room room =
+        TestRooms.room("room", TestRooms.rectangle(0, 0, 4, 2.5), TestRooms.exit(4, 0.5, 4, 1.5));
+    RibbonRule rule = new RibbonRule(0.015, 0.4, 0.4, 400);
+    BayPlan plan = BayPlan.of(List.of(room), TiltedDepths.even(0.015003), rule);
+    List<Ribbon> ribbons = plan(plan).bays().get(0).ribbons();
+    assertEquals(10, ribbons.size());
+    ribbons.forEach(ribbon -> assertEquals(455, ribbon.edgeAge(), 1e-9));
+  }
+
+  /** 10.6 L, one batch, on the first 4.2 m of the passage: its edge to the dry part is not met. */
+  @Test
+  void edgeToADryFloorIsNotMet() {
+    Pour pour = pour(TestRooms.passage(), new TiltedDepths(0.0042, -0.001, 0));
+    List<Ribbon> ribbons = pour.bays().get(0).ribbons();
+    ribbons.subList(0, 9).forEach(ribbon -> assertEquals(215, ribbon.edgeAge(), 1e-9));
+    ribbons.subList(9, 18).forEach(ribbon -> assertEquals(0, ribbon.edgeAge()));
+    assertEquals(1, ribbons.get(9).batches());
+    assertEquals(0, ribbons.get(10).batches());
+  }
+
   @Test
   void verdictTurnsAtTheReserveAndAtTheHealingTime() {
     BayPlan plan = plan(TestRooms.passage(), 0.010);
@@ -115,6 +152,28 @@ class PourPlannerTest {
         List.of("one-more-mixer", "one-more-person-and-mixer", "two-more-people-and-mixer"),
         pour.changes().stream().map(c -> c.remark().code()).toList());
     pour.changes().forEach(change -> assertEquals(Verdict.HOLDS, change.verdict()));
+  }
+
+  @Test
+  void threeChangesAreEnough() {
+    BayPlan plan = plan(TestRooms.hall(), 0.009);
+    Optional<CoolerWater> cooler = Optional.of(new CoolerWater(8, 3600));
+    Pour pour = PourPlanner.plan(plan, SHEET, crew(1, 1), 640, cooler);
+    assertEquals(
+        List.of("cooler-water", "one-more-person", "one-more-person-and-mixer"),
+        pour.changes().stream().map(c -> c.remark().code()).toList());
+  }
+
+  @Test
+  void worstBayDecides() {
+    Room closet = TestRooms.room("closet", TestRooms.rectangle(10, 0, 1, 1));
+    BayPlan plan =
+        BayPlan.of(List.of(TestRooms.hall(), closet), TiltedDepths.even(0.009), TestRooms.BUCKETS);
+    Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), 400, NO_WATER);
+    // The closet takes one batch, its edges are 215 s old; those of the hall 455 s.
+    assertEquals("closet", pour.bays().get(0).id());
+    assertEquals(Verdict.BREAKS, pour.verdict());
+    assertEquals("hall", pour.reasons().get(0).values().get("bay"));
   }
 
   @Test

@@ -48,7 +48,8 @@ public final class Sentences {
 
   /** An amount as people read it: rounded to what can be told apart on site, with its unit. */
   public static String text(Amount amount, UnitSystem system) {
-    int decimals = decimals(amount.dimension(), system);
+    boolean large = Math.abs(amount.in(system)) >= 100;
+    int decimals = large ? 0 : decimals(amount.dimension(), system);
     String number =
         BigDecimal.valueOf(amount.in(system)).setScale(decimals, RoundingMode.HALF_UP).toString();
     return number + " " + sign(amount.dimension(), system);
