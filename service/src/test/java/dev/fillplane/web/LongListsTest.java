@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.restassured.response.Response;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
@@ -70,8 +71,8 @@ class LongListsTest {
         values.add(random.nextDouble());
       }
       for (int i = random.nextInt(6); i >= 0; i--) {
-        values.set(random.nextInt(8), ODD.get(random.nextInt(ODD.size())));
-        values.set(random.nextInt(LENGTH), ODD.get(random.nextInt(ODD.size())));
+        values.set(random.nextInt(8), odd(random));
+        values.set(random.nextInt(LENGTH), odd(random));
       }
       codes.addAll(compare(survey));
     }
@@ -83,6 +84,25 @@ class LongListsTest {
     ObjectNode survey = Trees.of("{'setups':[{'id':'A','readings':[]}]}");
     fill((ArrayNode) survey.at("/setups/0/readings"), List.of("point", "reading"));
     assertEquals(Set.of(), compare(survey));
+    ObjectNode table = Trees.of("{'table':{'columns':['x','y','reading'],'values':[]}}");
+    for (int i = 0; i < LENGTH; i++) {
+      ((ArrayNode) table.at("/table/values")).add(i);
+    }
+    assertEquals(Set.of(), compare(table));
+  }
+
+  @Test
+  void longTableIsAnswered() {
+    ObjectNode request = RunningService.example("table.json");
+    ArrayNode values = ((ArrayNode) request.at("/survey/table/values")).removeAll();
+    for (int i = 0; i < 400; i++) {
+      values.add(0.2 * (i % 20)).add(0.15 * (i / 20)).add(-5 - 0.25 * (i % 20));
+    }
+    assertTrue(values.size() > LongLists.LONG);
+    Response answer = RunningService.post(
+            "/v1/elevations", request.without(List.of("rooms", "reference")));
+    assertEquals(200, answer.statusCode(), answer.asString());
+    assertEquals(400, answer.<List<Object>>path("elevations.points").size());
   }
 
   @Test
@@ -132,8 +152,12 @@ class LongListsTest {
     }
   }
 
+  private static JsonNode odd(Random random) {
+    return ODD.get(random.nextInt(ODD.size())).deepCopy();
+  }
+
   private static void mutate(ArrayNode list, int index, List<String> names, Random random) {
-    JsonNode odd = ODD.get(random.nextInt(ODD.size()));
+    JsonNode odd = odd(random);
     if (random.nextInt(6) == 0 || !list.get(index).isObject()) {
       list.set(index, odd);
     } else if (random.nextInt(4) == 0) {
