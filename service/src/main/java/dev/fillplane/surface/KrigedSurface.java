@@ -16,6 +16,9 @@ import java.util.Optional;
  * only where rounding would make its matrix singular is the nugget raised, by 1e-10 of the sill or
  * the least power of ten times that which helps.
  *
+ * <p>With a nugget raised like that, spots of a floor rougher than its Gaussian shape allows are
+ * met only to about a millimetre.
+ *
  * <p>Exact for that model up to rounding and the table of correlations (relative 5e-11). The
  * uncertainty of the fitted covariance is not in the deviation. Time grows with the cube of the
  * number of spots; meant for up to about 2,000. Neither the order of the spots nor where and how

@@ -11,7 +11,7 @@ class CorrelationTest {
   void followsTheFormulas() {
     assertEquals(1 - 0.75 + 0.0625, new Correlation(VariogramShape.SPHERICAL, 4).at(2), 1e-15);
     assertEquals(0, new Correlation(VariogramShape.SPHERICAL, 4).at(4), 0);
-    assertEquals(0, new Correlation(VariogramShape.SPHERICAL, 4).at(9), 0);
+    assertEquals(0, new Correlation(VariogramShape.SPHERICAL, 4).at(6), 0);
     assertEquals(0.36787944117144233, new Correlation(VariogramShape.EXPONENTIAL, 4).at(4), 1e-15);
     assertEquals(0.36787944117144233, new Correlation(VariogramShape.GAUSSIAN, 4).at(4), 1e-15);
     assertEquals(0.7788007830714049, new Correlation(VariogramShape.GAUSSIAN, 4).at(2), 1e-15);

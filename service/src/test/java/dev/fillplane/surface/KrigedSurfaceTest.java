@@ -22,6 +22,10 @@ class KrigedSurfaceTest {
   @Test
   void orderOfTheSpotsDoesNotMatter() {
     Spots spots = Floors.scattered(50, 1, Floors::bumpy);
+    for (int i = 1; i < 20; i++) {
+      spots.x()[i] = spots.x()[0];
+      spots.y()[i] = spots.y()[0];
+    }
     KrigedSurface surface = usual(spots);
     List<Integer> order = new ArrayList<>(IntStream.range(0, 50).boxed().toList());
     Collections.shuffle(order, new Random(2));
@@ -126,9 +130,7 @@ class KrigedSurfaceTest {
     assertBumpy(usual(Floors.spots(x, y, Floors::bumpy)), 0.006);
   }
 
-  /**
-   * A smooth shape with close spots and exact readings has a singular matrix but for the jitter.
-   */
+  /** Readings without error are passed through, and the floor there is certain. */
   @Test
   void exactReadingsOfEveryShapeAreFollowed() {
     Spots spots = Floors.scattered(80, 16, Floors::bumpy);
@@ -141,7 +143,22 @@ class KrigedSurfaceTest {
           surface.elevations(spots.x(), spots.y()),
           tolerance[shape.ordinal()],
           shape.name());
+      for (double deviation : surface.deviations(spots.x(), spots.y())) {
+        assertTrue(deviation >= 0 && deviation < 1e-6, shape + " " + deviation);
+      }
     }
+  }
+
+  /** A long smooth range: the readings follow from so few numbers that the matrix is singular. */
+  @Test
+  void singularMatrixIsMended() {
+    Spots spots = Floors.scattered(80, 16, Floors::bumpy);
+    SurfaceWish wish = Floors.given(VariogramShape.GAUSSIAN, 0, 9e-4, 9);
+    KrigedSurface surface = KrigedSurface.fit(spots, wish);
+    for (int i = 0; i < 4; i++) {
+      assertEquals(Floors.bumpy(X[i], Y[i]), surface.elevation(X[i], Y[i]), 0.001);
+    }
+    assertArrayEquals(spots.elevation(), surface.elevations(spots.x(), spots.y()), 1e-3);
   }
 
   /** The model a caller gives may say that there is nothing but a plane and no error. */
@@ -176,7 +193,8 @@ class KrigedSurfaceTest {
   @Test
   void spotsOnALineAreRefused() {
     Spots line = Floors.spots(new double[] {0, 1, 2}, new double[] {0, 1, 2}, Floors::bumpy);
-    assertThrows(IllegalArgumentException.class, () -> usual(line));
+    Exception refused = assertThrows(IllegalArgumentException.class, () -> usual(line));
+    assertEquals("readings-on-a-line", refused.getMessage());
   }
 
   /** Between the spots the bumpy floor to {@code tolerance}, outside them still some number. */

@@ -40,6 +40,7 @@ class RoomLatticeTest {
     RoomLattice lattice = RoomLattice.over(List.of(corner), 1, 500);
     assertEquals(7, lattice.count());
     assertEquals(6, lattice.cellAt(0.5, 3.5));
+    assertEquals(6, lattice.cellAt(2, 3.9));
   }
 
   @Test
@@ -72,7 +73,9 @@ class RoomLatticeTest {
     }
     int count = RoomLattice.over(far, 0.1, 500).count();
     assertTrue(count >= 50 && count <= 500, "cells " + count);
-    assertEquals(1, RoomLattice.over(List.of(rectangle(3, 3, 4, 4)), 0, 500).count());
+    RoomLattice spot = RoomLattice.over(List.of(rectangle(3, 3, 4, 4)), 0, 500);
+    assertEquals(1, spot.count());
+    assertEquals(3, spot.centreX(0), 0.001);
     Polygon thin = polygon(0, 0, 1000, 1000, 1000, 1000.001, 0, 0.001, 0, 0);
     assertTrue(RoomLattice.over(List.of(thin), 0.1, 500).count() <= 500);
   }

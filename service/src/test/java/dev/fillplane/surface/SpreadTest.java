@@ -31,6 +31,8 @@ class SpreadTest {
     LocalSpots spots = LocalSpots.of(Floors.spots(x, y, (a, b) -> a + 10 * b));
     LocalSpots some = SpreadChoice.of(spots, 5);
     assertArrayEquals(new int[] {0, 1, 4, 2, 3}, some.order());
+    LocalSpots peak = LocalSpots.of(Floors.spots(x, y, (a, b) -> a == 1 ? 100 : a + 10 * b));
+    assertArrayEquals(new int[] {0, 3}, SpreadChoice.of(peak, 2).order());
     assertSame(spots, SpreadChoice.of(spots, 7));
   }
 }
