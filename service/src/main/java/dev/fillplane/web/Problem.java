@@ -73,10 +73,12 @@ public record Problem(
     NOT_ACCEPTABLE(406, "The answer is not offered in that media type"),
     TIMED_OUT(408, "The request took too long to arrive"),
     TOO_LARGE(413, "The body is too large"),
+    PATH_TOO_LONG(414, "The path is too long"),
     UNSUPPORTED_MEDIA_TYPE(415, "The body is not of a media type that is read here"),
     INVALID(422, "The request does not fit the contract"),
     UNANSWERABLE(422, "The request makes no sense as it is"),
     TOO_MANY_REQUESTS(429, "Too many requests"),
+    HEADERS_TOO_LARGE(431, "The headers are too large"),
     FAILED(500, "The service failed"),
     BUSY(503, "The service is busy");
 

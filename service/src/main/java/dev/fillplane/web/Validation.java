@@ -34,15 +34,17 @@ final class Validation {
 
   void handle(Context context) {
     Accepted.check(context, Calculation.JSON);
-    JsonNode tree = Body.tree(context);
-    UnitSystem units = Body.units(tree);
-    Object answer = slots.run(() -> answer(tree, units));
-    context
-        .contentType(Calculation.JSON)
-        .result(Json.bytes(new Told(Body.told(tree), answer), units));
+    byte[] body = Body.bytes(context);
+    byte[] answer = slots.run(() -> answer(Body.parse(body)));
+    context.contentType(Calculation.JSON).result(answer);
   }
 
-  private Object answer(JsonNode tree, UnitSystem units) {
+  private byte[] answer(JsonNode tree) {
+    UnitSystem units = Body.units(tree);
+    return Json.bytes(new Told(Body.told(tree), findings(tree, units)), units);
+  }
+
+  private Object findings(JsonNode tree, UnitSystem units) {
     List<Problem.Error> faults = gate.faults("PlanRequest", tree);
     if (!faults.isEmpty()) {
       return new Unfit(false, faults, List.of());
