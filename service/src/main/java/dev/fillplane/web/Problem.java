@@ -25,17 +25,17 @@ public record Problem(
     int status,
     String detail,
     Optional<String> requestId,
-    List<Error> errors,
+    List<Fault> errors,
     OptionalInt more) {
 
   /** How many findings a problem shows. */
   public static final int SHOWN = 100;
 
   /** One finding of a problem. */
-  public record Error(String code, String pointer, String detail) {
+  public record Fault(String code, String pointer, String detail) {
 
-    static Error of(Finding finding, UnitSystem units) {
-      return new Error(
+    static Fault of(Finding finding, UnitSystem units) {
+      return new Fault(
           finding.code(),
           finding.place().toString(),
           Sentences.of(finding.code(), finding.values(), units));
@@ -48,7 +48,7 @@ public record Problem(
   }
 
   /** A problem with findings, of which the first are shown. */
-  static Problem of(Kind kind, String detail, List<Error> errors) {
+  static Problem of(Kind kind, String detail, List<Fault> errors) {
     int hidden = errors.size() - SHOWN;
     return new Problem(
         "urn:fillplane:problem:" + kind.word(),

@@ -27,7 +27,7 @@ final class Validation {
   }
 
   /** What a body that does not fit its schema gets; the names are those of a plan validation. */
-  record Unfit(boolean valid, List<Problem.Error> errors, List<Problem.Error> warnings) {}
+  record Unfit(boolean valid, List<Problem.Fault> errors, List<Problem.Fault> warnings) {}
 
   /** The answer: its quantities stand in texts only, so that no codes of units are told. */
   record Told(Optional<UnitSystem> units, @JsonUnwrapped Object validation) {}
@@ -45,7 +45,7 @@ final class Validation {
   }
 
   private Object findings(JsonNode tree, UnitSystem units) {
-    List<Problem.Error> faults = gate.faults("PlanRequest", tree);
+    List<Problem.Fault> faults = gate.faults("PlanRequest", tree);
     if (!faults.isEmpty()) {
       return new Unfit(false, faults, List.of());
     }
