@@ -103,6 +103,8 @@ public final class Planner {
     Quantities quantities =
         Supplies.of(
             request.rooms(), floor.field(), depth, bags, sheet, ROOT.at("material"), findings);
+    BatchLimit.check(depth.volume(), batch(sheet), ROOT.at("crew").at("bagsPerBatch"), findings);
+    findings.throwIfErrors();
     warnOfTheUnknown();
     Mix mix =
         MixPlan.of(
@@ -139,14 +141,18 @@ public final class Planner {
         computed);
   }
 
+  /** What one mix makes. */
+  private double batch(DataSheet sheet) {
+    return request.crew().bagsPerBatch() * sheet.yieldPerBag();
+  }
+
   private Bags bags(VolumeDraws draws, DataSheet sheet) {
     return BagOdds.of(
         draws.volumes(), draws.wetAreas(), sheet, request.confidence(), request.seed());
   }
 
   private BayPlan bays(LevelledFloor floor, DataSheet sheet) {
-    RibbonRule rule = RibbonRule.byHand(request.crew().bagsPerBatch() * sheet.yieldPerBag());
-    BayPlan bays = BayPlan.of(request.rooms(), floor.field(), rule);
+    BayPlan bays = BayPlan.of(request.rooms(), floor.field(), RibbonRule.byHand(batch(sheet)));
     bays.warn(request.rooms(), ROOT.at("rooms"), findings);
     return bays;
   }

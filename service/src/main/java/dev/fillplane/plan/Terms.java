@@ -5,6 +5,8 @@ import dev.fillplane.finding.Place;
 import dev.fillplane.heat.Conditions;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
+import dev.fillplane.room.Position;
+import dev.fillplane.room.Room;
 import dev.fillplane.survey.Survey;
 import dev.fillplane.target.TargetWish;
 import java.util.List;
@@ -20,6 +22,14 @@ public final class Terms {
 
   private static final List<Term> ALL =
       List.of(
+          new Term(
+              "floor of all rooms",
+              "rooms",
+              Dimension.AREA,
+              NONE,
+              0,
+              10_000,
+              request -> OptionalDouble.of(floor(request))),
           new Term(
               "error of a reading",
               "survey/readingError",
@@ -125,6 +135,25 @@ public final class Terms {
             Amount.of(term.to(), term.dimension()));
       }
     }
+  }
+
+  /** Area of the outer rings, which need not be valid yet. */
+  private static double floor(PlanRequest request) {
+    double sum = 0;
+    for (Room room : request.rooms()) {
+      List<Position> ring = room.outline().rings().get(0);
+      Position start = ring.get(0);
+      double twice = 0;
+      for (int i = 1; i < ring.size(); i++) {
+        Position from = ring.get(i - 1);
+        Position to = ring.get(i);
+        twice +=
+            (from.x() - start.x()) * (to.y() - start.y())
+                - (to.x() - start.x()) * (from.y() - start.y());
+      }
+      sum += Math.abs(twice) / 2;
+    }
+    return sum;
   }
 
   private static Place place(String path) {

@@ -5,6 +5,8 @@ import dev.fillplane.web.json.Json;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
 import java.util.Locale;
 import java.util.Map;
 import org.slf4j.Logger;
@@ -23,11 +25,23 @@ final class Problems {
         Refusal.class, (refusal, context) -> write(context, refusal.problem(), refusal.headers()));
     config.routes.exception(HttpResponseException.class, Problems::refused);
     config.routes.exception(Exception.class, Problems::failed);
-    config.router.javaLangErrorHandler(
-        (response, error) -> {
-          LOG.error("out of resources", error);
-          response.setStatus(Problem.Kind.FAILED.status());
-        });
+    config.router.javaLangErrorHandler(Problems::outOfResources);
+  }
+
+  /** The context is gone by now, and with it the request id; the headers are still there. */
+  private static void outOfResources(HttpServletResponse response, Error error) {
+    String id = response.getHeader(RequestIds.HEADER);
+    LOG.error("request {} ran out of resources", id, error);
+    Problem problem =
+        Problem.of(Problem.Kind.FAILED, "The service ran out of resources; make the job smaller.");
+    byte[] body = Json.bytes(id == null ? problem : problem.forRequest(id), UnitSystem.METRIC);
+    response.setStatus(problem.status());
+    response.setContentType(MEDIA_TYPE);
+    try {
+      response.getOutputStream().write(body);
+    } catch (IOException e) {
+      LOG.debug("the caller of request {} is gone", id, e);
+    }
   }
 
   /** What the server refuses on its own: unknown paths, wrong methods, bodies too large. */

@@ -53,7 +53,7 @@ final class SchemaGate {
   /** Every fault of {@code body}; empty if it fits the schema {@code name}. */
   List<Problem.Error> faults(String name, JsonNode body) {
     List<Problem.Error> faults = new ArrayList<>();
-    Numbers.findInfinite(body, Place.root(), faults);
+    Numbers.findTooLarge(body, Place.root(), faults);
     JsonNode rest = longLists.takeOut(body, faults);
     faults.addAll(faultsOfAll(name, rest));
     return faults;

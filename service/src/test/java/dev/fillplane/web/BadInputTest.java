@@ -142,6 +142,18 @@ class BadInputTest {
   }
 
   @Test
+  void numberThatMeasuresNothing() {
+    refused(
+        sample -> reading(sample, 0).put("reading", 1e308),
+        "number-too-large",
+        "#/survey/setups/0/readings/0/reading");
+    refused(
+        sample -> ((ObjectNode) sample.at("/probes/0")).put("x", -1e17),
+        "number-too-large",
+        "#/probes/0/x");
+  }
+
+  @Test
   void textForANumber() {
     refused(
         sample -> reading(sample, 4).put("x", "1.5"),
@@ -355,6 +367,44 @@ class BadInputTest {
         sample -> ((ObjectNode) sample.get("conditions")).put("air", 900),
         "out-of-range",
         "#/conditions/air");
+  }
+
+  @Test
+  void timesWithoutEndOfASheet() {
+    refused(
+        sample -> ((ObjectNode) sample.get("material")).put("workingTime", 1e15),
+        "out-of-range",
+        "#/material/workingTime");
+    refused(
+        sample -> ((ObjectNode) sample.get("material")).put("primerCoverage", 1e-308),
+        "out-of-range",
+        "#/material/primerCoverage");
+  }
+
+  @Test
+  void layerOfAKilometre() {
+    refused(
+        sample ->
+            ((ObjectNode) sample.get("material")).put("minimumLift", 1e6).put("maximumLift", 2e6),
+        "out-of-range",
+        "#/material/minimumLift");
+  }
+
+  @Test
+  void moreBatchesThanBarrelsMix() {
+    refused(
+        sample ->
+            sample.set("material", tree("{'bagMass':25,'waterPerBag':5,'yieldPerBag':0.011}")),
+        "too-many-batches",
+        "#/crew/bagsPerBatch");
+  }
+
+  @Test
+  void floorLargerThanATown() {
+    refused(
+        sample -> outline(sample, 1, "[[0,9],[9e6,9],[9e6,9e6],[0,9e6],[0,9]]"),
+        "out-of-range",
+        "#/rooms");
   }
 
   @Test
