@@ -9,4 +9,8 @@ package dev.fillplane.plan;
  * @param source where it comes from, and how sure that is
  * @param validity where it holds
  */
-public record Method(String id, String name, String formula, String source, String validity) {}
+public record Method(String id, String name, String formula, String source, String validity) {
+
+  /** Source of what everybody in the trade does and nobody has published. */
+  static final String TRADE = "common practice, no source";
+}

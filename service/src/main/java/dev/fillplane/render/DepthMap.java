@@ -21,6 +21,7 @@ public final class DepthMap {
   private final RibbonLayer ribbons;
   private final SpotLayer spots;
   private final GuideLayer guides;
+  private final OpeningLayer openings;
   private final Svg map = new Svg();
 
   DepthMap(PlanRequest request, Plan plan) {
@@ -30,6 +31,7 @@ public final class DepthMap {
     ribbons = new RibbonLayer(sheet);
     spots = new SpotLayer(sheet);
     guides = new GuideLayer(sheet);
+    openings = new OpeningLayer(sheet);
     shapes();
     texts();
   }
@@ -54,15 +56,16 @@ public final class DepthMap {
         .add(guides.draw())
         .add(readings.draw())
         .add(ribbons.arrows())
-        .add(spots.draw())
-        .add(OpeningLayer.draw(sheet));
+        .add(openings.draw())
+        .add(spots.draw());
   }
 
   /** The most important first. */
   private void texts() {
     spots.label();
-    RoomLayer.name(sheet);
     ribbons.numberEnds();
+    RoomLayer.name(sheet);
+    openings.label();
     spots.labelProbes();
     guides.label();
     ribbons.numberOthers();

@@ -15,7 +15,7 @@ record Label(String text, double x, double y, Look look) {
   double width() {
     double plain = Lettering.width(text, look.size());
     double text = look.weight().equals("bold") ? BOLDER * plain : plain;
-    return look.padding() > 0 ? Math.max(text + 2 * look.padding(), height()) : text;
+    return isFramed() ? Math.max(text + 2 * look.padding(), height()) : text;
   }
 
   double height() {
@@ -31,8 +31,13 @@ record Label(String text, double x, double y, Look look) {
     return new Label(text, newX, newY, look);
   }
 
+  boolean isFramed() {
+    return look.padding() > 0;
+  }
+
+  /** The frame, if it has one, and the text. */
   void write(Svg svg) {
-    if (look.padding() > 0) {
+    if (isFramed()) {
       svg.leaf(
           "rect",
           "x",
@@ -52,6 +57,10 @@ record Label(String text, double x, double y, Look look) {
           "stroke-width",
           1);
     }
+    writeText(svg);
+  }
+
+  void writeText(Svg svg) {
     svg.text(
         "text",
         text,

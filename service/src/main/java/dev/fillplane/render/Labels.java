@@ -51,7 +51,8 @@ final class Labels {
     return free(label.box(), symbols) && placeOverSymbols(label);
   }
 
-  private boolean placeOverSymbols(Label label) {
+  /** Shows the label where it is, if no other label is there. */
+  boolean placeOverSymbols(Label label) {
     Envelope box = label.box();
     if (label.text().isEmpty() || !map.covers(box) || !free(box, texts)) {
       return false;
@@ -112,20 +113,23 @@ final class Labels {
   /** All labels with a light rim that keeps them readable on any colour. */
   Svg write() {
     Svg svg = new Svg();
+    // Rims first and apart: not every viewer can draw the rim of a text under its fill.
     svg.open(
         "g",
         "text-anchor",
         "middle",
         "fill",
-        "#111",
+        "none",
         "stroke",
         "#fff",
         "stroke-width",
         3.5,
         "stroke-linejoin",
         "round",
-        "paint-order",
-        "stroke");
+        "aria-hidden",
+        "true");
+    placed.stream().filter(label -> !label.isFramed()).forEach(label -> label.writeText(svg));
+    svg.close("g").open("g", "text-anchor", "middle", "fill", "#111");
     placed.forEach(label -> label.write(svg));
     return svg.close("g");
   }

@@ -11,8 +11,6 @@ final class Legend {
   static final double ROW = 22;
   static final double COLUMN = 255;
 
-  private static final double SWATCH = 30;
-
   private record Entry(Consumer<Svg> symbol, String text) {}
 
   private final List<Entry> entries = new ArrayList<>();
@@ -31,47 +29,47 @@ final class Legend {
     int first = sheet.classes().first();
     for (int i = first; i < sheet.classes().count() && sheet.plan().depth().maximum() > 0; i++) {
       String colour = sheet.classes().colour(i);
-      add(svg -> swatch(svg, colour), sheet.classes().text(i));
+      add(svg -> Swatches.area(svg, colour), sheet.classes().text(i));
     }
     if (sheet.partlyBare()) {
       add(
-          svg -> swatch(svg, "url(#" + ColourLayer.BARE + ")"),
+          svg -> Swatches.area(svg, "url(#" + ColourLayer.BARE + ")"),
           "not poured: floor at target or above");
     }
     if (!sheet.plan().depth().contours().contours().isEmpty()) {
       add(
-          svg -> line(svg, "#222", 1.2, "none"),
+          svg -> Swatches.line(svg, "#222", 1.2, "none"),
           "contour, every " + sheet.heights().full(sheet.classes().step()));
     }
   }
 
   private void spots(ReadingLayer readings) {
-    add(svg -> Symbols.high(svg, SWATCH / 2, 0), "high spot of the floor");
+    add(svg -> Symbols.high(svg, Swatches.WIDTH / 2, 0), "high spot of the floor");
     if (sheet.plan().depth().maximum() > 0) {
-      add(svg -> Symbols.low(svg, SWATCH / 2, 0), "low spot: deepest pour");
+      add(svg -> Symbols.low(svg, Swatches.WIDTH / 2, 0), "low spot: deepest pour");
     }
     if (!readings.isEmpty()) {
       add(
-          svg -> Symbols.dot(svg, SWATCH / 2, 0),
+          svg -> Symbols.dot(svg, Swatches.WIDTH / 2, 0),
           sheet.closeUp() ? "reading: depth, minus where too high" : "reading");
     }
     if (readings.hasSuspects()) {
-      add(svg -> Symbols.ring(svg, SWATCH / 2, 0), "suspect reading: take again");
+      add(svg -> Symbols.ring(svg, Swatches.WIDTH / 2, 0), "suspect reading: take again");
     }
     if (!sheet.request().probes().isEmpty()) {
-      add(svg -> Symbols.probe(svg, SWATCH / 2, 0), "probe, depth there");
+      add(svg -> Symbols.probe(svg, Swatches.WIDTH / 2, 0), "probe, depth there");
     }
   }
 
   private void rooms() {
     if (sheet.request().rooms().stream().anyMatch(room -> room.outline().rings().size() > 1)) {
-      add(svg -> swatch(svg, "url(#" + RoomLayer.ISLAND + ")"), "island, not poured");
+      add(svg -> Swatches.area(svg, "url(#" + RoomLayer.ISLAND + ")"), "island, not poured");
     }
     if (!sheet.plan().quantities().dams().isEmpty()) {
       add(
           svg -> {
-            line(svg, "#111", 7, "none");
-            line(svg, "#fff", 3, "5 5");
+            Swatches.line(svg, "#111", 7, "none");
+            Swatches.line(svg, "#fff", 3, "5 5");
           },
           "dam, height in " + sheet.heights().unitName());
     }
@@ -80,12 +78,12 @@ final class Legend {
   private void guides() {
     if (!sheet.plan().pins().isEmpty()) {
       add(
-          svg -> Symbols.pin(svg, SWATCH / 2, 0),
+          svg -> Symbols.pin(svg, Swatches.WIDTH / 2, 0),
           "depth pin, height in " + sheet.heights().unitName());
     }
     if (!sheet.plan().rails().isEmpty()) {
       add(
-          svg -> Symbols.rail(svg, new Coordinate(0, 0), new Coordinate(SWATCH, 0)),
+          svg -> Symbols.rail(svg, new Coordinate(0, 0), new Coordinate(Swatches.WIDTH, 0)),
           "screed rail, heights in " + sheet.heights().unitName());
     }
   }
@@ -94,51 +92,16 @@ final class Legend {
     if (ribbons.isEmpty()) {
       return;
     }
-    add(svg -> line(svg, "#111", 1, "5 4"), "edge of a ribbon");
+    add(svg -> Swatches.line(svg, "#111", 1, "5 4"), "edge of a ribbon");
     String every = ribbons.every() == 1 ? "" : " (ends, one in " + ribbons.every() + ")";
-    add(svg -> new Label("7", SWATCH / 2, 0, Look.RIBBON).write(svg), "order of pouring" + every);
+    add(Swatches::number, "order of pouring" + every);
     add(
-        svg -> Symbols.travel(svg, new Coordinate(0, 0), new Coordinate(SWATCH, 0)),
+        svg -> Symbols.travel(svg, new Coordinate(0, 0), new Coordinate(Swatches.WIDTH, 0)),
         "direction of travel");
   }
 
   private void add(Consumer<Svg> symbol, String text) {
     entries.add(new Entry(symbol, text));
-  }
-
-  private static void swatch(Svg svg, String fill) {
-    svg.leaf("rect", "x", 0, "y", -8, "width", SWATCH, "height", 16, "fill", "#fff");
-    svg.leaf(
-        "rect",
-        "x",
-        0,
-        "y",
-        -8,
-        "width",
-        SWATCH,
-        "height",
-        16,
-        "fill",
-        fill,
-        "stroke",
-        "#111",
-        "stroke-width",
-        0.8);
-  }
-
-  private static void line(Svg svg, String colour, double width, String dashes) {
-    svg.leaf(
-        "path",
-        "fill",
-        "none",
-        "stroke",
-        colour,
-        "stroke-width",
-        width,
-        "stroke-dasharray",
-        dashes,
-        "d",
-        "M0 0H" + Svg.number(SWATCH));
   }
 
   /** Its height in so many columns. */
@@ -159,7 +122,7 @@ final class Legend {
       double y = top + (i % rows + 0.5) * ROW;
       svg.open("g", "transform", "translate(" + Svg.number(x) + " " + Svg.number(y) + ")");
       entries.get(i).symbol().accept(svg);
-      svg.text("text", entries.get(i).text(), "x", SWATCH + 10, "y", 4, "font-size", 12);
+      svg.text("text", entries.get(i).text(), "x", Swatches.WIDTH + 10, "y", 4, "font-size", 12);
       svg.close("g");
     }
     return svg;

@@ -4,6 +4,8 @@ import dev.fillplane.room.Opening;
 import dev.fillplane.room.OpeningKind;
 import dev.fillplane.room.Room;
 import dev.fillplane.supply.Dam;
+import java.util.ArrayList;
+import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 
 /** Gaps in the walls, exits with an arrow, and the dams across openings. */
@@ -14,22 +16,27 @@ final class OpeningLayer {
 
   private final Sheet sheet;
   private final Svg svg = new Svg();
+  private final List<Label> dams = new ArrayList<>();
 
-  private OpeningLayer(Sheet sheet) {
+  OpeningLayer(Sheet sheet) {
     this.sheet = sheet;
   }
 
-  static Svg draw(Sheet sheet) {
-    OpeningLayer layer = new OpeningLayer(sheet);
+  Svg draw() {
     for (int i = 0; i < sheet.rooms().size(); i++) {
       Room room = sheet.request().rooms().get(i);
       for (Opening opening : room.openings()) {
         Gap gap = Gap.of(sheet.view(), sheet.rooms().get(i), opening);
-        layer.gap(gap, opening.kind());
-        layer.dams(gap, room.id(), opening.id());
+        gap(gap, opening.kind());
+        dam(gap, room.id(), opening.id());
       }
     }
-    return layer.svg;
+    return svg;
+  }
+
+  /** Heights of the dams. */
+  void label() {
+    dams.forEach(dam -> sheet.labels().beside(dam, 8));
   }
 
   private void gap(Gap gap, OpeningKind kind) {
@@ -74,7 +81,7 @@ final class OpeningLayer {
     }
   }
 
-  private void dams(Gap gap, String room, String opening) {
+  private void dam(Gap gap, String room, String opening) {
     for (Dam dam : sheet.plan().quantities().dams()) {
       if (dam.room().equals(room) && dam.opening().equals(opening)) {
         stroke(gap.line(-DAM), "#fff", 9);
@@ -94,7 +101,7 @@ final class OpeningLayer {
         sheet.labels().block(gap.at(0, -DAM), gap.at(1, -DAM), 5);
         Coordinate middle = gap.at(0.5, -DAM);
         String text = "dam " + sheet.heights().bare(dam.height());
-        sheet.labels().beside(new Label(text, middle.x, middle.y, Look.DAM), 8);
+        dams.add(new Label(text, middle.x, middle.y, Look.DAM));
       }
     }
   }

@@ -67,7 +67,7 @@ final class SpotLayer {
       }
       for (Probe probe : sheet.plan().depth().probes()) {
         if (probe.id().equals(wish.id())) {
-          String name = Lettering.fit(probe.id(), Look.GUIDE.size(), 110);
+          String name = Lettering.fit(probe.id(), Look.GUIDE.size(), 180);
           String text = (name + " " + sheet.heights().bare(probe.depth())).strip();
           sheet.labels().near(sheet.label(text, wish.x(), wish.y(), Look.GUIDE), 8);
         }

@@ -103,11 +103,11 @@ final class TitleBlock {
   private String slope(TargetSummary target) {
     return isLevel(target)
         ? "elevation"
-        : "at the plan origin; rises "
+        : "at the origin; rise "
             + heights.slope(target.slopeX())
-            + " along x, "
+            + " in x, "
             + heights.slope(target.slopeY())
-            + " along y";
+            + " in y";
   }
 
   private static boolean isLevel(TargetSummary target) {

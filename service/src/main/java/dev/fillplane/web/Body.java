@@ -11,7 +11,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.HexFormat;
+import java.util.Optional;
 
 /** The body of a request before anybody looked at its sense. */
 final class Body {
@@ -75,8 +77,15 @@ final class Body {
 
   /** The units that a body asks for; metric where its schema would refuse what it says. */
   static UnitSystem units(JsonNode tree) {
+    return told(tree).orElse(UnitSystem.METRIC);
+  }
+
+  /** The units that a body asks for, if it tells them. */
+  static Optional<UnitSystem> told(JsonNode tree) {
     String told = tree.path("units").asText();
-    return told.equals(Words.of(UnitSystem.US)) ? UnitSystem.US : UnitSystem.METRIC;
+    return Arrays.stream(UnitSystem.values())
+        .filter(system -> Words.of(system).equals(told))
+        .findFirst();
   }
 
   /** SHA-256 of the body with its properties in order, so that their order does not matter. */

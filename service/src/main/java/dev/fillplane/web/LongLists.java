@@ -8,6 +8,7 @@ import dev.fillplane.finding.Place;
 import dev.fillplane.openapi.Contract;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Checks long lists of a survey in one loop, since the general validator is too slow for them. It
@@ -24,26 +25,37 @@ final class LongLists {
   private final int maximumElevations;
   private final int maximumValues;
 
+  /** First elements that stay for the general validator: as many as any of the lists wants. */
+  private final int kept;
+
   private LongLists(Contract contract) {
     reading = FlatShape.of(contract, "Reading");
     knownPoint = FlatShape.of(contract, "KnownPoint");
-    maximumReadings = maximum(contract, "Setup", "readings");
-    maximumElevations = maximum(contract, "Survey", "elevations");
-    maximumValues = maximum(contract, "Table", "values");
+    JsonNode readings = list(contract, "Setup", "readings");
+    JsonNode elevations = list(contract, "Survey", "elevations");
+    JsonNode values = list(contract, "Table", "values");
+    maximumReadings = readings.path("maxItems").asInt();
+    maximumElevations = elevations.path("maxItems").asInt();
+    maximumValues = values.path("maxItems").asInt();
+    kept = Stream.of(readings, elevations, values).mapToInt(LongLists::least).max().getAsInt();
   }
 
   static LongLists of(Contract contract) {
     return new LongLists(contract);
   }
 
-  private static int maximum(Contract contract, String schema, String property) {
-    return contract.schema(schema).path("properties").path(property).path("maxItems").asInt();
+  private static JsonNode list(Contract contract, String schema, String property) {
+    return contract.schema(schema).path("properties").path(property);
+  }
+
+  private static int least(JsonNode list) {
+    return Math.max(1, list.path("minItems").asInt());
   }
 
   /**
    * Checks the long lists of {@code body}.
    *
-   * @return the body with each of them cut to its first element, for the general validator
+   * @return the body with each of them cut to its first elements, for the general validator
    */
   JsonNode takeOut(JsonNode body, List<Problem.Error> faults) {
     JsonNode survey = body.path("survey");
@@ -94,8 +106,12 @@ final class LongLists {
     return list.isArray() && list.size() > LONG;
   }
 
-  private static ArrayNode cut(JsonNode list) {
-    return JsonNodeFactory.instance.arrayNode().add(list.get(0));
+  private ArrayNode cut(JsonNode list) {
+    ArrayNode first = JsonNodeFactory.instance.arrayNode();
+    for (int i = 0; i < kept; i++) {
+      first.add(list.get(i));
+    }
+    return first;
   }
 
   private static ObjectNode with(JsonNode object, String property, JsonNode value) {
@@ -105,18 +121,17 @@ final class LongLists {
     return copy;
   }
 
-  /** The first element is left to the general validator. */
-  private static void objects(
+  private void objects(
       JsonNode list, FlatShape shape, int maximum, Place place, List<Problem.Error> faults) {
     tooMany(list, maximum, place, faults);
-    for (int i = 1; i < list.size(); i++) {
+    for (int i = kept; i < list.size(); i++) {
       shape.check(list.get(i), place, i, faults);
     }
   }
 
   private void numbers(JsonNode list, Place place, List<Problem.Error> faults) {
     tooMany(list, maximumValues, place, faults);
-    for (int i = 1; i < list.size(); i++) {
+    for (int i = kept; i < list.size(); i++) {
       if (!list.get(i).isNumber()) {
         faults.add(
             SchemaGate.fault(

@@ -7,8 +7,19 @@ import dev.fillplane.web.json.Json;
 /** Plans without a server: the same answers as {@code POST /v1/plans}, byte for byte. */
 public final class PlanDesk {
 
-  private final Calculations calculations = new Calculations();
-  private final Desk desk = new Desk(new SchemaGate(Contract.load(), calculations.schemas()));
+  private final Calculations calculations;
+  private final Desk desk;
+
+  /** Reads the contract; keep one. */
+  public PlanDesk() {
+    calculations = new Calculations();
+    desk = new Desk(new SchemaGate(Contract.load(), calculations.schemas()));
+  }
+
+  PlanDesk(Calculations calculations, Desk desk) {
+    this.calculations = calculations;
+    this.desk = desk;
+  }
 
   /**
    * A plan, or the problem that there is none.

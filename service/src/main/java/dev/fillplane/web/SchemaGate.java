@@ -55,10 +55,13 @@ final class SchemaGate {
     List<Problem.Error> faults = new ArrayList<>();
     Numbers.findInfinite(body, Place.root(), faults);
     JsonNode rest = longLists.takeOut(body, faults);
-    for (Error error : schemas.get(name).validate(rest)) {
-      faults.add(fault(error));
-    }
+    faults.addAll(faultsOfAll(name, rest));
     return faults;
+  }
+
+  /** The faults that the general validator finds, long lists and all. */
+  List<Problem.Error> faultsOfAll(String name, JsonNode body) {
+    return schemas.get(name).validate(body).stream().map(SchemaGate::fault).toList();
   }
 
   private static Problem.Error fault(Error error) {

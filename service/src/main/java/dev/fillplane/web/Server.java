@@ -16,6 +16,7 @@ public final class Server implements AutoCloseable {
   private static final long STOP_MILLIS = 5_000;
 
   private final Javalin javalin;
+  private final WarmUp warmUp;
   private final AtomicBoolean ready = new AtomicBoolean();
 
   private Server(Settings settings) {
@@ -24,6 +25,7 @@ public final class Server implements AutoCloseable {
     Slots slots = new Slots(settings.places(), settings.patienceSeconds());
     SchemaGate gate = new SchemaGate(contract, calculations.schemas());
     Desk desk = new Desk(gate);
+    warmUp = new WarmUp(contract, new PlanDesk(calculations, desk));
     javalin =
         Javalin.create(
             config -> {
@@ -49,7 +51,7 @@ public final class Server implements AutoCloseable {
   public static Server start(Settings settings) {
     Server server = new Server(settings);
     server.javalin.start();
-    new WarmUp(Contract.load()).run();
+    server.warmUp.run();
     server.ready.set(true);
     return server;
   }

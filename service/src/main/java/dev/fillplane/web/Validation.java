@@ -1,13 +1,14 @@
 package dev.fillplane.web;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import com.fasterxml.jackson.databind.JsonNode;
 import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.plan.Planner;
 import dev.fillplane.quantity.UnitSystem;
-import dev.fillplane.web.json.Answer;
 import dev.fillplane.web.json.Json;
 import io.javalin.http.Context;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Tells what is wrong and odd about a plan request; unlike a plan it answers a body that does not
@@ -28,12 +29,15 @@ final class Validation {
   /** What a body that does not fit its schema gets; the names are those of a plan validation. */
   record Unfit(boolean valid, List<Problem.Error> errors, List<Problem.Error> warnings) {}
 
+  /** The answer: its quantities stand in texts only, so that no codes of units are told. */
+  record Told(Optional<UnitSystem> units, @JsonUnwrapped Object validation) {}
+
   void handle(Context context) {
     Accepted.check(context, Calculation.JSON);
     JsonNode tree = Body.tree(context);
     UnitSystem units = Body.units(tree);
     Object answer = slots.run(() -> answer(tree, units));
-    context.contentType(Calculation.JSON).result(Json.bytes(Answer.of(units, answer), units));
+    context.contentType(Calculation.JSON).result(Json.bytes(new Told(Body.told(tree), answer), units));
   }
 
   private Object answer(JsonNode tree, UnitSystem units) {

@@ -6,7 +6,6 @@ import dev.fillplane.room.Outline;
 import dev.fillplane.room.Position;
 import dev.fillplane.room.Room;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -77,9 +76,13 @@ final class Floors {
     return rooms;
   }
 
-  @SafeVarargs
-  static Room room(String id, List<Opening> openings, List<Position>... rings) {
-    Outline outline = new Outline(Arrays.asList(rings));
+  static Room room(String id, List<Opening> openings, List<Position> ring) {
+    return room(id, openings, ring, List.of());
+  }
+
+  private static Room room(
+      String id, List<Opening> openings, List<Position> ring, List<Position> island) {
+    Outline outline = new Outline(island.isEmpty() ? List.of(ring) : List.of(ring, island));
     return new Room(id, outline, Optional.empty(), null, OptionalInt.empty(), openings);
   }
 

@@ -201,7 +201,7 @@ class BadInputTest {
     refused(
         sample -> outline(sample, 0, "[[0,0],[4,4],[4,0],[0,4],[0,0]]"),
         "outline-crosses-itself",
-        "#/rooms/0/outline");
+        "#/rooms/0/outline/coordinates/0");
   }
 
   @Test
@@ -209,13 +209,16 @@ class BadInputTest {
     refused(
         sample ->
             outline(sample, 0, "[[0,0],[4,0],[4,4],[0,4],[0,0]]", "[[9,9],[10,9],[10,10],[9,9]]"),
-        null,
+        "island-outside",
         "#/rooms/0/outline/coordinates/1");
   }
 
   @Test
   void roomOfNoArea() {
-    refused(sample -> outline(sample, 0, "[[0,0],[4,0],[8,0],[0,0]]"), null, "#/rooms/0/outline");
+    refused(
+        sample -> outline(sample, 0, "[[0,0],[4,0],[8,0],[0,0]]"),
+        "outline-too-small",
+        "#/rooms/0/outline/coordinates/0");
   }
 
   @Test
@@ -234,7 +237,8 @@ class BadInputTest {
 
   @Test
   void noReadingAtAll() {
-    refused(sample -> sample.set("survey", tree("{'setups':[]}")), null, "#/survey");
+    refused(sample -> sample.set("survey", tree("{'setups':[]}")), "too-few", "#/survey/setups");
+    refused(sample -> sample.set("survey", tree("{}")), "no-readings", "#/survey");
   }
 
   @Test

@@ -28,7 +28,12 @@ final class RunningService {
 
   /** A request whose answer must fit the contract, whatever was asked. */
   static RequestSpecification given() {
-    return to(SERVER).filter(ANSWERS);
+    return open().filter(ANSWERS);
+  }
+
+  /** A request that nothing is held against. */
+  static RequestSpecification open() {
+    return to(SERVER);
   }
 
   /** A request to a server of its own settings. */

@@ -1,0 +1,71 @@
+package dev.fillplane.plan;
+
+import java.util.List;
+
+/** The methods from readings to a volume. */
+final class FloorMethods {
+
+  static final List<Method> ALL =
+      List.of(
+          new Method(
+              "survey-least-squares",
+              "Elevations from readings",
+              "reading = plane(setup) - elevation(point); weighted least squares, benchmarks held",
+              "Ghilani and Wolf, Elementary Surveying; from memory",
+              "every network in which each setup shares a point or has a benchmark"),
+          new Method(
+              "survey-misclosure",
+              "Error round a loop of setups and what is allowed",
+              "the caller's limit, else 12 mm sqrt(loop in km), else 5 mm sqrt(setups in the loop)",
+              "third-order levelling, Federal Geodetic Control Committee 1984, from memory; 5 mm is"
+                  + " building practice",
+              "loops of setups; benchmarks are joined by the ground"),
+          new Method(
+              "survey-suspects",
+              "Readings that do not fit",
+              "residual over 3 of its own standard deviations, against the other setups or against"
+                  + " the surface that the other readings tell",
+              "Baarda, without iteration, from memory; leave-one-out by Dubrule, Mathematical"
+                  + " Geology 15 (1983)",
+              "one wrong reading at a time; its neighbours may be named as well"),
+          new Method(
+              "surface-kriging",
+              "The floor between readings",
+              "best linear unbiased prediction with a planar drift; the nugget is the reading's"
+                  + " error and is not reproduced",
+              "Cressie, Statistics for Spatial Data; from memory. Checked against gstat 2.x",
+              "3 to 2,000 readings; outside them the deviation grows"),
+          new Method(
+              "surface-reml",
+              "Sill and range of the floor",
+              "restricted maximum likelihood over a grid of sill and range, refined; matern-3-2",
+              "Patterson and Thompson, Biometrika 58 (1971); from memory",
+              "readings at 8 places or more; fewer use a sill of (3 mm)^2 and a range of 3 m"),
+          new Method(
+              "volume-odds",
+              "How sure the volume is",
+              "quantiles over 200 conditional realisations, each clipped and integrated",
+              "Chiles and Delfiner, Geostatistics; from memory",
+              "the survey alone; errors of placing and material come with the bags"),
+          new Method(
+              "target-level",
+              "The level target",
+              "highest point of floor and readings + minimum depth",
+              Method.TRADE,
+              "any floor"),
+          new Method(
+              "target-plane",
+              "The plane of least fill",
+              "lowest at the centroid of the rooms with the minimum depth kept and the slope"
+                  + " limited; linear program by cutting planes",
+              "Kelley, J. SIAM 8 (1960); the slope limit of 2 mm/m is " + Method.TRADE,
+              "slopes to 5 mm/m"),
+          new Method(
+              "volume-prism",
+              "Volume between floor and target",
+              "sum of clipped prisms A (d1 + d2 + d3) / 3 over the triangles of the floor",
+              "plane surveying, truncated triangular prism; exact for the piecewise-linear floor",
+              "any outline"));
+
+  private FloorMethods() {}
+}

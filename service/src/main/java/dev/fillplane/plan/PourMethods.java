@@ -1,0 +1,73 @@
+package dev.fillplane.plan;
+
+import java.util.List;
+
+/** The methods behind the pour, what guides it, how flat it gets, and what can hurt. */
+final class PourMethods {
+
+  static final List<Method> ALL =
+      List.of(
+          new Method(
+              "ribbons",
+              "Order, direction and width of ribbons",
+              "travel toward the exit by weighed shares; the fullest ribbon takes one batch, within"
+                  + " 0.30 to 0.45 m",
+              "own rule for the travel, no source; the widths are " + Method.TRADE,
+              "pours by hand, one bay a room"),
+          new Method(
+              "crew-rate",
+              "Time between two batches",
+              "longest of mixing over mixers, hand work over hands, barrel time over barrels",
+              Method.TRADE + "; 25 to 30 bags an hour with one mixer and 2-bag barrels",
+              "barrels and buckets, no pump; a steady rate without hold-ups"),
+          new Method(
+              "wet-edge",
+              "Age of a wet edge",
+              "placing of the batch that meets an edge minus first water of the batch that made it",
+              "ASTM C1708 healing time as the limit, 25 % in reserve; " + Method.TRADE,
+              "pours by hand"),
+          new Method(
+              "pins-and-rails",
+              "Depth pins and screed rails",
+              "under 15 mm of mean depth pins 1.5 to 2 m apart, from there on rails as far apart as"
+                  + " the screed is long less 0.2 m",
+              Method.TRADE,
+              "bays by their mean depth"),
+          new Method(
+              "straightedge-gap",
+              "Gap under a straightedge",
+              "largest distance between the edge on two high points and the floor between them",
+              "DIN 18202 and ASTM F710 as commonly described",
+              "where less than the edge fits, one as long as what fits, down to 0.5 m; a kriged"
+                  + " floor is smoother than the real one"),
+          new Method(
+              "flatness-verdict",
+              "Whether the floor is flat enough, now and after the pour",
+              "gap against the covering's limit, within or over by 1.645 sqrt(1.5) deviations;"
+                  + " after the pour that of a residual of 1.0 mm guided, 1.5 mm free",
+              "DIN 18202, ANSI A108.02, ASTM F710, trade guideline; the residuals are "
+                  + Method.TRADE,
+              "the covering's own instructions come first"),
+          new Method(
+              "grind-and-patch",
+              "What makes the floor flat without a pour",
+              "grind over half the limit above each room's plane of least squares, fill under half"
+                  + " the limit below it",
+              "own rule, no source; grinding at 8 m2 an hour is " + Method.TRADE,
+              "an estimate on the high side"),
+          new Method(
+              "lifting-equation",
+              "Recommended mass of a lift",
+              "RWL = LC HM VM DM AM FM CM, in its inch-pound form",
+              "NIOSH publication 94-110, revised 2021",
+              "two-handed lifts of stable loads; not carrying, not mixed buckets"),
+          new Method(
+              "added-load",
+              "Load of the pour and of the pallet on the floor",
+              "depth times wet density times 9.80665 m/s2; bags over a pallet of 1.2 m by 0.8 m",
+              "IRC table R301.5 for 40 psf; 10 psf is a common design value; 20 kg/m2 on wood is "
+                  + Method.TRADE,
+              "a prompt to ask a licensed engineer, not a check of the structure"));
+
+  private PourMethods() {}
+}

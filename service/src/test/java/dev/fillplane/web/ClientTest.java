@@ -1,0 +1,212 @@
+package dev.fillplane.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.fillplane.client.FillplaneClient;
+import dev.fillplane.client.Problem;
+import dev.fillplane.client.ProblemException;
+import dev.fillplane.client.generated.ApiClient;
+import dev.fillplane.client.generated.api.CataloguesApi;
+import dev.fillplane.client.generated.api.HealthApi;
+import dev.fillplane.client.generated.api.PartsApi;
+import dev.fillplane.client.generated.api.PicturesApi;
+import dev.fillplane.client.generated.api.PlansApi;
+import dev.fillplane.client.generated.model.BagCount;
+import dev.fillplane.client.generated.model.BagCountRequest;
+import dev.fillplane.client.generated.model.Capabilities;
+import dev.fillplane.client.generated.model.DepthFieldAnswer;
+import dev.fillplane.client.generated.model.ElevationsAnswer;
+import dev.fillplane.client.generated.model.ElevationsRequest;
+import dev.fillplane.client.generated.model.MixCheck;
+import dev.fillplane.client.generated.model.MixCheckRequest;
+import dev.fillplane.client.generated.model.Plan;
+import dev.fillplane.client.generated.model.PlanRequest;
+import dev.fillplane.client.generated.model.PlanValidation;
+import dev.fillplane.client.generated.model.UnitSystem;
+import java.io.File;
+import java.nio.file.Files;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The generated client against the running service. */
+class ClientTest {
+
+  private static final ObjectMapper JSON = ApiClient.createDefaultObjectMapper();
+  private static final FillplaneClient CLIENT = FillplaneClient.at(RunningService.uri()).build();
+  private static final PlansApi PLANS = CLIENT.api(PlansApi::new);
+  private static final PicturesApi PICTURES = CLIENT.api(PicturesApi::new);
+  private static final PartsApi PARTS = CLIENT.api(PartsApi::new);
+  private static final CataloguesApi CATALOGUES = CLIENT.api(CataloguesApi::new);
+  private static final HealthApi HEALTH = CLIENT.api(HealthApi::new);
+
+  @ParameterizedTest
+  @ValueSource(strings = {"metric", "us"})
+  void plansTheSample(String units) {
+    PlanRequest request = example("sample-" + units + ".json", PlanRequest.class);
+    Plan plan = CLIENT.call(() -> PLANS.makePlan(request));
+    assertEquals(units, plan.getUnits());
+    assertEquals("sample floor (invented)", plan.getReference());
+    assertEquals(units.equals("metric") ? "mm" : "[in_i]", plan.getUnitCodes().get("height"));
+    everyPartIsThere(plan);
+  }
+
+  private static void everyPartIsThere(Plan plan) {
+    assertEquals(57, plan.getElevations().getPoints().size());
+    assertNotNull(plan.getElevations().getMisclosure());
+    assertNotNull(plan.getSurface().getVariogram());
+    assertFalse(plan.getTarget().getBoundBy().isEmpty());
+    assertEquals(4, plan.getDepth().getProbes().size());
+    assertFalse(plan.getDepth().getContours().getFeatures().isEmpty());
+    assertEquals(
+        plan.getDepth().getGrid().getColumns() * plan.getDepth().getGrid().getRows(),
+        plan.getDepth().getGrid().getDepths().size());
+    assertEquals(3, plan.getQuantities().getRooms().size());
+    assertEquals(3, plan.getQuantities().getDams().size());
+    assertTrue(plan.getQuantities().getBags().getOrder() > 0);
+    assertTrue(plan.getMix().getWorkingTime() > plan.getMix().getHealingTime());
+    assertEquals(3, plan.getPour().getBays().size());
+    assertFalse(plan.getPour().getBatches().isEmpty());
+    assertFalse(plan.getPour().getReasons().isEmpty());
+    assertEquals(
+        List.of("no-pour", "grind-and-patch", "flat", "level"),
+        plan.getOptions().stream().map(option -> option.getName()).toList());
+    assertFalse(plan.getPins().isEmpty());
+    assertFalse(plan.getRails().isEmpty());
+    assertEquals("within", plan.getFlatness().getAfter().getVerdict());
+    assertTrue(plan.getDrying().getWalkOn() < plan.getDrying().getCovering());
+    assertFalse(plan.getSafety().isEmpty());
+    assertFalse(plan.getWarnings().isEmpty());
+    assertTrue(plan.getComputed().getInputDigest().matches("[0-9a-f]{64}"));
+    assertFalse(plan.getComputed().getMethods().isEmpty());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"metric", "us"})
+  void drawsTheDepthMap(String units) throws Exception {
+    PlanRequest request = example("sample-" + units + ".json", PlanRequest.class);
+    File map = CLIENT.call(() -> PICTURES.drawDepthMap(request));
+    var document = DocumentBuilderFactory.newDefaultNSInstance().newDocumentBuilder().parse(map);
+    assertEquals("svg", document.getDocumentElement().getLocalName());
+    assertTrue(document.getElementsByTagNameNS("*", "path").getLength() > 10);
+    Files.delete(map.toPath());
+  }
+
+  @Test
+  void adjustsElevations() {
+    ElevationsRequest request = example("elevations.json", ElevationsRequest.class);
+    ElevationsAnswer answer = CLIENT.call(() -> PARTS.adjustElevations(request));
+    assertEquals(7, answer.getElevations().getPoints().size());
+    assertEquals(0, answer.getElevations().getPoints().get(0).getElevation());
+    assertEquals(-12.5, answer.getElevations().getPoints().get(1).getElevation(), 1e-9);
+    assertEquals(1250, answer.getElevations().getSetups().get(0).getPlaneElevation(), 1e-9);
+  }
+
+  @Test
+  void findsDepths() {
+    PlanRequest request = example("rectangle.json", PlanRequest.class);
+    DepthFieldAnswer answer = CLIENT.call(() -> PARTS.makeDepthField(request));
+    assertEquals(12, answer.getDepth().getArea(), 1e-9);
+    assertEquals("level", answer.getTarget().getShape());
+    assertTrue(answer.getDepth().getMaximum() > answer.getDepth().getMean());
+  }
+
+  /** 40 m2 of 6 mm are 240 L; a bag of 25 kg with 5 L at 2 kg/L yields 15 L: 16 bags and more. */
+  @Test
+  void countsBags() {
+    BagCountRequest request = example("bag-count.json", BagCountRequest.class);
+    BagCount count = CLIENT.call(() -> PARTS.countBags(request));
+    assertEquals(240, count.getFill(), 1e-9);
+    assertTrue(count.getBags().getLikely() >= 16, "likely " + count.getBags().getLikely());
+    assertTrue(count.getBags().getOrder() > count.getBags().getLikely());
+    assertEquals(25.0 * count.getBags().getOrder(), count.getMass(), 1e-9);
+  }
+
+  @Test
+  void checksAMix() {
+    MixCheckRequest request = example("mix-check.json", MixCheckRequest.class);
+    MixCheck check = CLIENT.call(() -> PARTS.checkMix(request));
+    assertTrue(check.getMixTemperature() > 24, "warmer than its water");
+    assertTrue(check.getNeeded().getWaterTemperature() < 24, "cooler water is needed");
+    assertTrue(check.getWorkingTime() > 0);
+  }
+
+  @Test
+  void validates() {
+    PlanRequest good = example("sample-metric.json", PlanRequest.class);
+    PlanValidation valid = CLIENT.call(() -> PLANS.validatePlan(good));
+    assertTrue(valid.getValid());
+    assertEquals(List.of(), valid.getErrors());
+    PlanRequest bad = example("bad-request.json", PlanRequest.class);
+    PlanValidation refused = CLIENT.call(() -> PLANS.validatePlan(bad));
+    assertFalse(refused.getValid());
+    assertEquals(
+        List.of("x-without-y", "unknown-benchmark"),
+        refused.getErrors().stream().map(error -> error.getCode()).toList());
+  }
+
+  @Test
+  void refusalIsAProblemWithItsErrors() {
+    PlanRequest bad = example("bad-request.json", PlanRequest.class);
+    ProblemException problem =
+        assertThrows(ProblemException.class, () -> CLIENT.call(() -> PLANS.makePlan(bad)));
+    assertEquals(422, problem.status());
+    assertEquals("urn:fillplane:problem:unanswerable", problem.type().toString());
+    assertEquals(
+        List.of("x-without-y", "unknown-benchmark"),
+        problem.errors().stream().map(Problem::code).toList());
+    assertEquals("#/survey/benchmarks/0/point", problem.errors().get(1).pointer());
+    assertTrue(problem.getMessage().contains("mark"), problem.getMessage());
+  }
+
+  @Test
+  void listsWhatMayBeNamed() {
+    var materials = CLIENT.call(() -> CATALOGUES.listMaterials(UnitSystem.METRIC)).getItems();
+    Set<String> ids = materials.stream().map(sheet -> sheet.getId()).collect(Collectors.toSet());
+    assertTrue(ids.contains("cement-standard-25"), ids.toString());
+    var coverings = CLIENT.call(() -> CATALOGUES.listCoverings(null)).getItems();
+    assertTrue(coverings.stream().anyMatch(item -> item.getId().equals("wood-glued")));
+    var substrates = CLIENT.call(() -> CATALOGUES.listSubstrates(null)).getItems();
+    assertTrue(substrates.stream().anyMatch(item -> item.getId().equals("concrete")));
+    var methods = CLIENT.call(CATALOGUES::listMethods).getItems();
+    Plan plan = CLIENT.call(() -> PLANS.makePlan(example("rectangle.json", PlanRequest.class)));
+    assertEquals(
+        methods.stream().map(method -> method.getId()).toList(), plan.getComputed().getMethods());
+  }
+
+  @Test
+  void tellsWhatItCanDo() {
+    Capabilities capabilities = CLIENT.call(CATALOGUES::getCapabilities);
+    assertTrue(capabilities.getOperations().contains("makePlan"));
+    assertEquals(15, capabilities.getOperations().size());
+    assertFalse(capabilities.getDefaults().isEmpty());
+    assertFalse(capabilities.getRanges().isEmpty());
+    assertEquals(Settings.BODY_BYTES, capabilities.getLimits().getBodyBytes());
+  }
+
+  @Test
+  void isAliveAndReady() {
+    assertEquals("up", CLIENT.call(HEALTH::getLiveness).getState());
+    assertEquals("up", CLIENT.call(HEALTH::getReadiness).getState());
+  }
+
+  @Test
+  void contractIsServed() throws Exception {
+    File contract = CLIENT.call(CATALOGUES::getContract);
+    assertTrue(Files.readString(contract.toPath()).startsWith("openapi: \"3.0"));
+    Files.delete(contract.toPath());
+  }
+
+  private static <T> T example(String name, Class<T> type) {
+    return JSON.convertValue(RunningService.example(name), type);
+  }
+}

@@ -1,0 +1,86 @@
+package dev.fillplane.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.atlassian.oai.validator.OpenApiInteractionValidator;
+import com.atlassian.oai.validator.restassured.OpenApiValidationFilter;
+import com.fasterxml.jackson.databind.JsonNode;
+import io.restassured.response.Response;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every example of a request in the contract gets the answer that the contract promises. */
+class ExamplesTest {
+
+  /** Holds requests and answers against the contract, with nothing let through. */
+  private static final OpenApiValidationFilter STRICT =
+      new OpenApiValidationFilter(
+          OpenApiInteractionValidator.createForInlineApiSpecification(
+                  RunningService.CONTRACT.yaml())
+              .build());
+
+  record Example(String path, String name, JsonNode body) {
+    @Override
+    public String toString() {
+      return path + " " + name;
+    }
+  }
+
+  static Stream<Example> examples() {
+    List<Example> examples = new ArrayList<>();
+    for (var path : RunningService.CONTRACT.document().get("paths").properties()) {
+      JsonNode named =
+          path.getValue().at("/post/requestBody/content/application~1json/examples");
+      for (var example : named.properties()) {
+        examples.add(
+            new Example(path.getKey(), example.getKey(), example.getValue().get("value")));
+      }
+    }
+    return examples.stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void isAnswered(Example example) {
+    Response answer = post(example.path(), example.body());
+    assertEquals(200, answer.statusCode(), answer.asString());
+  }
+
+  @Test
+  void everyOperationWithABodyHasOne() {
+    List<String> paths = examples().map(Example::path).distinct().sorted().toList();
+    List<String> posted = new ArrayList<>();
+    for (var path : RunningService.CONTRACT.document().get("paths").properties()) {
+      if (path.getValue().has("post")) {
+        posted.add(path.getKey());
+      }
+    }
+    assertEquals(posted.stream().sorted().toList(), paths);
+    assertTrue(examples().count() >= 12, "examples: " + examples().count());
+  }
+
+  /** Its two faults are against sense, so that it fits its schema and is refused all the same. */
+  @Test
+  void badRequestIsRefused() {
+    Response answer = post("/v1/plans", RunningService.example("bad-request.json"));
+    assertEquals(422, answer.statusCode());
+    List<Map<String, String>> errors = answer.path("errors");
+    assertEquals(
+        List.of("#/survey/benchmarks/0/point", "#/survey/setups/0/readings/1/x"),
+        errors.stream().map(error -> error.get("pointer")).sorted().toList());
+  }
+
+  private static Response post(String path, JsonNode body) {
+    return RunningService.open()
+        .filter(STRICT)
+        .contentType("application/json")
+        .body(body.toString())
+        .post(path);
+  }
+}
