@@ -53,7 +53,7 @@ class AdviceTest {
     assertNotTold("minimum-below-sheet", "minimum-below-wood");
   }
 
-  /** Nine readings on 12 m2 are enough for one on 4 m2; two on 12 m2 are not. */
+  /** Three readings are enough for 12 m2 at one on 4 m2, and not for 12.3 m2. */
   @Test
   void fewReadingsLeaveFlatnessUnclear() {
     assertNotTold("few-readings");
@@ -90,7 +90,7 @@ class AdviceTest {
     assertEquals(0, ((Number) grindAndPatch.get("grindArea")).doubleValue());
   }
 
-  /** The same fall in one step of 11 mm passes no straightedge. */
+  /** A hollow of 40 mm passes no straightedge. */
   @Test
   void whatDoesNotPassIsNotSaidToPass() {
     for (int i = 0; i < 9; i++) {
@@ -108,7 +108,6 @@ class AdviceTest {
     assertTold("deep-pour-dries-longer", "#/material");
   }
 
-  /** 110 L without, 142 L with texture and waste and so on: the batches hold less than is likely. */
   @Test
   void batchesHoldThePlannedDepthAlone() {
     JsonPath answer = answer();
@@ -126,8 +125,7 @@ class AdviceTest {
     assertEquals("holds", answer().getString("pour.verdict"));
     air(9);
     assertEquals("tight", answer().getString("pour.verdict"));
-    assertTrue(
-        answer().getList("pour.reasons.code").contains("temperature-outside-sheet"));
+    assertTrue(answer().getList("pour.reasons.code").contains("temperature-outside-sheet"));
   }
 
   private void air(double temperature) {
