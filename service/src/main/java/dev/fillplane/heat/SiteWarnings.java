@@ -36,8 +36,42 @@ final class SiteWarnings {
   /** Anything outside the temperatures of the sheet. */
   void outside(String code, double temperature, Place place) {
     TemperatureRange range = sheet.temperatureRange();
-    if (temperature < range.from() || temperature > range.to()) {
+    if (!range.allows(temperature)) {
       warn(code, place, temperature, range.from(), range.to());
+    }
+  }
+
+  /** A base that may sweat, and air that dries the fresh surface; where the humidity is told. */
+  void moisture(Conditions conditions, double mix, Place place) {
+    double humidity = conditions.humidity().orElse(0);
+    if (!(humidity > 0)) {
+      return;
+    }
+    double dewPoint = AirMoisture.dewPoint(conditions.air(), humidity);
+    if (conditions.floor() < dewPoint + AirMoisture.DEW_MARGIN) {
+      findings.warning(
+          "floor-near-dew-point",
+          place.at("floor"),
+          "temperature",
+          amount(conditions.floor()),
+          "dewPoint",
+          amount(dewPoint),
+          "least",
+          amount(dewPoint + AirMoisture.DEW_MARGIN));
+    }
+    // A thin pour soon takes the temperature of its base.
+    double surface = Math.max(mix, conditions.floor());
+    double rate =
+        AirMoisture.evaporation(surface, conditions.air(), humidity, conditions.airspeed());
+    if (rate > AirMoisture.CAUTION) {
+      boolean stop = rate > AirMoisture.STOP;
+      findings.warning(
+          stop ? "surface-dries-too-fast" : "surface-dries-fast",
+          place,
+          "rate",
+          Amount.of(rate, Dimension.EVAPORATION),
+          "limit",
+          Amount.of(stop ? AirMoisture.STOP : AirMoisture.CAUTION, Dimension.EVAPORATION));
     }
   }
 
