@@ -161,8 +161,7 @@ public final class Planner {
 
   private Pour pour(BayPlan bays, Mix mix, DataSheet sheet, double depth) {
     Pour pour =
-        PourPlanner.plan(
-            bays, sheet, request.crew(), mix.healingTime(), cooler(mix, sheet, depth));
+        PourPlanner.plan(bays, sheet, request.crew(), mix.healingTime(), cooler(mix, sheet, depth));
     TemperatureRange range = sheet.temperatureRange();
     boolean site = !range.allows(conditions.air()) || !range.allows(conditions.floor());
     return OutsideSheet.judge(pour, site, !range.allows(mix.mixTemperature()));
