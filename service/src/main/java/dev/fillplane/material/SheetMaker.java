@@ -119,7 +119,7 @@ final class SheetMaker {
       return wish.yieldPerBag().getAsDouble();
     }
     double density = wish.wetDensity().orElseGet(() -> base.orElseThrow().wetDensity());
-    return MassBalance.yield(bagMass, water, density);
+    return MassBalance.volume(bagMass, water, density);
   }
 
   private double workingTime(Optional<DataSheet> base) {

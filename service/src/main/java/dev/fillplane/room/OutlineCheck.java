@@ -92,7 +92,7 @@ final class OutlineCheck {
     double smallest = number == 0 ? SMALLEST_FLOOR : SMALLEST_ISLAND;
     Optional<TopologyValidationError> wrong = wrong(polygon);
     boolean flat = polygon.convexHull().getArea() < smallest;
-    if (flat || wrong.isEmpty() && polygon.getArea() < smallest) {
+    if (flat || (wrong.isEmpty() && polygon.getArea() < smallest)) {
       findings.error(
           number == 0 ? "outline-too-small" : "island-too-small",
           place.at(number),

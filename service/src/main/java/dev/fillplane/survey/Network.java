@@ -36,7 +36,7 @@ final class Network {
     sortWithinSetups();
     ties =
         IntStream.range(0, held.length)
-            .filter(p -> count(p) > 1 || count(p) == 1 && isHeld(p))
+            .filter(p -> count(p) > 1 || (count(p) == 1 && isHeld(p)))
             .boxed()
             .sorted(canonical())
             .mapToInt(Integer::intValue)

@@ -89,7 +89,7 @@ final class PointAdjustment {
 
   private static boolean furtherOff(double one, double other) {
     double more = Math.abs(one) - Math.abs(other);
-    return more > EQUAL || more > -EQUAL && one > other;
+    return more > EQUAL || (more > -EQUAL && one > other);
   }
 
   double elevation() {

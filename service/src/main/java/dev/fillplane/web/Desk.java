@@ -27,7 +27,7 @@ final class Desk {
    * @throws Refusal if the body does not fit its schema or makes no sense
    */
   <Q> byte[] answer(Calculation<Q> calculation, JsonNode tree) {
-    List<Problem.Error> faults = gate.faults(calculation.schema(), tree);
+    List<Problem.Fault> faults = gate.faults(calculation.schema(), tree);
     if (!faults.isEmpty()) {
       throw Refusal.of(Problem.Kind.INVALID, "See errors for what and where.", faults);
     }
@@ -43,7 +43,7 @@ final class Desk {
       throw Refusal.of(
           Problem.Kind.UNANSWERABLE,
           "See errors for what and where.",
-          e.errors().stream().map(finding -> Problem.Error.of(finding, units)).toList());
+          e.errors().stream().map(finding -> Problem.Fault.of(finding, units)).toList());
     }
   }
 

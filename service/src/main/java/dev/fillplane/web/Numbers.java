@@ -15,7 +15,7 @@ final class Numbers {
 
   private Numbers() {}
 
-  static void findTooLarge(JsonNode node, Place place, List<Problem.Error> faults) {
+  static void findTooLarge(JsonNode node, Place place, List<Problem.Fault> faults) {
     if (node.isObject()) {
       node.properties()
           .forEach(entry -> findTooLarge(entry.getValue(), place.at(entry.getKey()), faults));
@@ -28,7 +28,7 @@ final class Numbers {
       }
     } else if (isTooLarge(node)) {
       faults.add(
-          new Problem.Error(
+          new Problem.Fault(
               "number-too-large",
               place.toString(),
               Sentences.of("number-too-large", Map.of(), UnitSystem.METRIC)));

@@ -16,7 +16,7 @@ import org.slf4j.LoggerFactory;
 final class Problems {
 
   private static final Logger LOG = LoggerFactory.getLogger(Problems.class);
-  private static final String MEDIA_TYPE = "application/problem+json";
+  static final String MEDIA_TYPE = "application/problem+json";
 
   private Problems() {}
 
@@ -24,7 +24,9 @@ final class Problems {
     config.routes.exception(
         Refusal.class, (refusal, context) -> write(context, refusal.problem(), refusal.headers()));
     config.routes.exception(HttpResponseException.class, Problems::refused);
+    config.routes.exception(IOException.class, Problems::cutShort);
     config.routes.exception(Exception.class, Problems::failed);
+    config.routes.error(408, Problems::timedOut);
     config.router.javaLangErrorHandler(Problems::outOfResources);
   }
 
@@ -49,7 +51,7 @@ final class Problems {
     switch (e.getStatus()) {
       case 404 -> write(context, Problem.of(Problem.Kind.NOT_FOUND, "See /openapi.yaml."));
       case 405 -> notAllowed(e, context);
-      case 408 -> write(context, Problem.of(Problem.Kind.TIMED_OUT, "Send the body faster."));
+      case 408 -> timedOut(context);
       case 413 ->
           write(context, Problem.of(Problem.Kind.TOO_LARGE, "See limits in /v1/capabilities."));
       case 429 ->
@@ -65,6 +67,16 @@ final class Problems {
         }
       }
     }
+  }
+
+  /** The body stopped, or its chunks are none; only the connection throws this. */
+  private static void cutShort(IOException e, Context context) {
+    LOG.debug("the body of request {} was cut short", RequestIds.of(context), e);
+    write(context, Problem.of(Problem.Kind.BAD_REQUEST, "The body did not arrive whole."));
+  }
+
+  private static void timedOut(Context context) {
+    write(context, Problem.of(Problem.Kind.TIMED_OUT, "Send the body faster."));
   }
 
   private static void notAllowed(HttpResponseException e, Context context) {

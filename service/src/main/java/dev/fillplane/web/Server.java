@@ -78,6 +78,7 @@ public final class Server implements AutoCloseable {
         jetty -> {
           jetty.setStopTimeout(STOP_MILLIS);
           jetty.insertHandler(new GracefulHandler());
+          jetty.setErrorHandler(new JettyProblems());
         });
     config.jetty.addConnector(
         (jetty, unused) -> {

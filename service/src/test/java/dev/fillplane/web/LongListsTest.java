@@ -179,7 +179,7 @@ class LongListsTest {
         body.set("rooms", RunningService.sample().get("rooms"));
       }
       JsonNode before = body.deepCopy();
-      List<Problem.Error> fast = GATE.faults(schema, body);
+      List<Problem.Fault> fast = GATE.faults(schema, body);
       assertEquals(before, body, "the body is left as it was");
       assertEquals(faults(GATE.faultsOfAll(schema, body)), faults(fast));
       fast.forEach(fault -> codes.add(fault.code()));
@@ -187,7 +187,7 @@ class LongListsTest {
     return codes;
   }
 
-  private static Set<String> faults(List<Problem.Error> errors) {
+  private static Set<String> faults(List<Problem.Fault> errors) {
     return errors.stream()
         .map(error -> error.code() + " " + error.pointer())
         .collect(Collectors.toCollection(TreeSet::new));
