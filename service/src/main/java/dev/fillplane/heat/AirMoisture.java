@@ -6,7 +6,9 @@ final class AirMoisture {
   /** A base colder than this above the dew point may sweat (common practice, no source). */
   static final double DEW_MARGIN = 3;
 
-  /** Evaporation that a thin leveller bears with care, 0.25 kg/m2/h (common practice, no source). */
+  /**
+   * Evaporation that a thin leveller bears with care, 0.25 kg/m2/h (common practice, no source).
+   */
   static final double CAUTION = 0.25 / 3600;
 
   /** Evaporation at which nothing is poured, 0.5 kg/m2/h (common practice, no source). */

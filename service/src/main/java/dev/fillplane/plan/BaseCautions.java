@@ -29,8 +29,7 @@ final class BaseCautions {
       if (room.built().isEmpty()) {
         findings.warning("age-unknown", place, "room", room.id());
       }
-      room.substrate()
-          .ifPresent(base -> warn(room, base, sheet, place.at("substrate"), findings));
+      room.substrate().ifPresent(base -> warn(room, base, sheet, place.at("substrate"), findings));
     }
     if (rooms.stream().anyMatch(room -> !isWood(room))) {
       findings.warning("slab-moisture-unknown", Place.root());

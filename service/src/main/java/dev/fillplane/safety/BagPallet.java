@@ -25,12 +25,7 @@ final class BagPallet implements Rule {
     }
     boolean grave = job.hasWood() && load.si() > FAR_OVER * LIVE_LOAD.si();
     return Optional.of(
-        Note.of(
-                "bag-pallet",
-                grave ? Severity.DANGER : Severity.WARNING,
-                BASIS,
-                "bags",
-                job.bags())
+        Note.of("bag-pallet", grave ? Severity.DANGER : Severity.WARNING, BASIS, "bags", job.bags())
             .valued(load)
             .limited(LIVE_LOAD));
   }

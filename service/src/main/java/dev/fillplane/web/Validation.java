@@ -37,7 +37,9 @@ final class Validation {
     JsonNode tree = Body.tree(context);
     UnitSystem units = Body.units(tree);
     Object answer = slots.run(() -> answer(tree, units));
-    context.contentType(Calculation.JSON).result(Json.bytes(new Told(Body.told(tree), answer), units));
+    context
+        .contentType(Calculation.JSON)
+        .result(Json.bytes(new Told(Body.told(tree), answer), units));
   }
 
   private Object answer(JsonNode tree, UnitSystem units) {

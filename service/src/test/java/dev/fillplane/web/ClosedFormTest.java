@@ -123,8 +123,7 @@ class ClosedFormTest {
     assertEquals(10, depth.get("probes").size());
     for (int i = 0; i < 10; i++) {
       JsonNode at = request.get("probes").get(i);
-      double plane =
-          zero + slopeX * at.get("x").doubleValue() + slopeY * at.get("y").doubleValue();
+      double plane = zero + slopeX * at.get("x").doubleValue() + slopeY * at.get("y").doubleValue();
       double told = depth.get("probes").get(i).get("elevation").doubleValue();
       assertEquals(plane, told, ELEVATION, at.toString());
     }

@@ -35,11 +35,9 @@ class ExamplesTest {
   static Stream<Example> examples() {
     List<Example> examples = new ArrayList<>();
     for (var path : RunningService.CONTRACT.document().get("paths").properties()) {
-      JsonNode named =
-          path.getValue().at("/post/requestBody/content/application~1json/examples");
+      JsonNode named = path.getValue().at("/post/requestBody/content/application~1json/examples");
       for (var example : named.properties()) {
-        examples.add(
-            new Example(path.getKey(), example.getKey(), example.getValue().get("value")));
+        examples.add(new Example(path.getKey(), example.getKey(), example.getValue().get("value")));
       }
     }
     return examples.stream();

@@ -21,8 +21,8 @@ class HotAndCoolTest {
   private static final double COOL_WATER = 50;
 
   /**
-   * Water, bags and air all near 95 F break a floor that holds on a cool day with cool water; common
-   * practice, no source.
+   * Water, bags and air all near 95 F break a floor that holds on a cool day with cool water;
+   * common practice, no source.
    */
   @Test
   void heatBreaksAFloorThatHoldsOnACoolDay() {

@@ -99,8 +99,8 @@ class LongListsTest {
       values.add(0.2 * (i % 20)).add(0.15 * (i / 20)).add(-5 - 0.25 * (i % 20));
     }
     assertTrue(values.size() > LongLists.LONG);
-    Response answer = RunningService.post(
-            "/v1/elevations", request.without(List.of("rooms", "reference")));
+    Response answer =
+        RunningService.post("/v1/elevations", request.without(List.of("rooms", "reference")));
     assertEquals(200, answer.statusCode(), answer.asString());
     assertEquals(400, answer.<List<Object>>path("elevations.points").size());
   }

@@ -21,7 +21,8 @@ final class Metric {
   }
 
   private JsonNode convert(JsonNode told, JsonNode value) {
-    JsonNode schema = told.has("$ref") ? document.at(told.get("$ref").textValue().substring(1)) : told;
+    JsonNode schema =
+        told.has("$ref") ? document.at(told.get("$ref").textValue().substring(1)) : told;
     if (value.isObject()) {
       ObjectNode object = ((ObjectNode) value).objectNode();
       for (var property : value.properties()) {
