@@ -36,7 +36,7 @@ final class SiteWarnings {
   /** Anything outside the temperatures of the sheet. */
   void outside(String code, double temperature, Place place) {
     TemperatureRange range = sheet.temperatureRange();
-    if (!range.allows(temperature)) {
+    if (temperature < range.from() || temperature > range.to()) {
       warn(code, place, temperature, range.from(), range.to());
     }
   }

@@ -5,10 +5,4 @@ import dev.fillplane.quantity.Measured;
 
 /** Temperatures of air, slab and mix between which a sheet allows the work. */
 public record TemperatureRange(
-    @Measured(Dimension.TEMPERATURE) double from, @Measured(Dimension.TEMPERATURE) double to) {
-
-  /** Whether it allows a temperature. */
-  public boolean allows(double temperature) {
-    return from <= temperature && temperature <= to;
-  }
-}
+    @Measured(Dimension.TEMPERATURE) double from, @Measured(Dimension.TEMPERATURE) double to) {}

@@ -19,9 +19,8 @@ import dev.fillplane.heat.MixPlan;
 import dev.fillplane.heat.WorkingTime;
 import dev.fillplane.material.Catalogue;
 import dev.fillplane.material.DataSheet;
-import dev.fillplane.material.TemperatureRange;
 import dev.fillplane.pour.CoolerWater;
-import dev.fillplane.pour.OutsideSheet;
+import dev.fillplane.pour.HotterThanSheet;
 import dev.fillplane.pour.Pour;
 import dev.fillplane.pour.PourPlanner;
 import dev.fillplane.room.RoomCheck;
@@ -162,9 +161,9 @@ public final class Planner {
   private Pour pour(BayPlan bays, Mix mix, DataSheet sheet, double depth) {
     Pour pour =
         PourPlanner.plan(bays, sheet, request.crew(), mix.healingTime(), cooler(mix, sheet, depth));
-    TemperatureRange range = sheet.temperatureRange();
-    boolean site = !range.allows(conditions.air()) || !range.allows(conditions.floor());
-    return OutsideSheet.judge(pour, site, !range.allows(mix.mixTemperature()));
+    double hottest = sheet.temperatureRange().to();
+    boolean site = Math.max(conditions.air(), conditions.floor()) > hottest;
+    return HotterThanSheet.judge(pour, site, mix.mixTemperature() > hottest);
   }
 
   /** The healing time with the water that would bring the mix to the sheet's temperature. */

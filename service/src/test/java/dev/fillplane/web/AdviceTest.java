@@ -119,13 +119,13 @@ class AdviceTest {
   }
 
   @Test
-  void outsideTheSheetNothingHolds() {
+  void hotterThanTheSheetNothingHolds() {
     floor.putObject("crew").put("people", 6).put("mixers", 3).put("barrels", 9);
     air(20);
     assertEquals("holds", answer().getString("pour.verdict"));
-    air(9);
+    air(31);
     assertEquals("tight", answer().getString("pour.verdict"));
-    assertTrue(answer().getList("pour.reasons.code").contains("temperature-outside-sheet"));
+    assertTrue(answer().getList("pour.reasons.code").contains("hotter-than-sheet"));
   }
 
   private void air(double temperature) {

@@ -8,24 +8,24 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
-class OutsideSheetTest {
+class HotterThanSheetTest {
 
   private static final Change COOLER = new Change(Remark.of("cooler-water"), Verdict.HOLDS);
   private static final Change MIXER = new Change(Remark.of("one-more-mixer"), Verdict.HOLDS);
 
   @Test
-  void insideNothingChanges() {
+  void inTheRangeNothingChanges() {
     Pour pour = pour(Verdict.HOLDS);
-    assertSame(pour, OutsideSheet.judge(pour, false, false));
+    assertSame(pour, HotterThanSheet.judge(pour, false, false));
   }
 
   @Test
-  void outsideIsTightAtBest() {
+  void hotterIsTightAtBest() {
     assertEquals(Verdict.TIGHT, judged(Verdict.HOLDS, true, false).verdict());
     assertEquals(Verdict.TIGHT, judged(Verdict.HOLDS, false, true).verdict());
     assertEquals(Verdict.BREAKS, judged(Verdict.BREAKS, true, true).verdict());
     Pour pour = judged(Verdict.HOLDS, true, false);
-    assertEquals("temperature-outside-sheet", pour.reasons().get(0).code());
+    assertEquals("hotter-than-sheet", pour.reasons().get(0).code());
     assertEquals(OptionalInt.empty(), pour.crew().needed());
   }
 
@@ -41,7 +41,7 @@ class OutsideSheetTest {
   }
 
   private static Pour judged(Verdict verdict, boolean site, boolean mix) {
-    return OutsideSheet.judge(pour(verdict), site, mix);
+    return HotterThanSheet.judge(pour(verdict), site, mix);
   }
 
   private static Pour pour(Verdict verdict) {

@@ -6,25 +6,26 @@ import java.util.List;
 import java.util.OptionalInt;
 
 /**
- * A pour at temperatures that the data sheet does not allow. Its times do not hold there and are
- * not extrapolated, so nobody can say that the pour holds: it is tight at best.
+ * A pour hotter than the data sheet allows. Its times are shorter there by nobody knows how much
+ * and are not extrapolated, so nobody can say that the pour holds: it is tight at best. Cold spoils
+ * a pour as well, but leaves more time, so that a warning does.
  */
-public final class OutsideSheet {
+public final class HotterThanSheet {
 
-  private OutsideSheet() {}
+  private HotterThanSheet() {}
 
   /**
    * The pour as it may be judged.
    *
-   * @param site whether air or floor are outside, which no water mends
-   * @param mix whether the mix is outside, which cooler water mends
+   * @param site whether air or floor are too hot, which no water mends
+   * @param mix whether the mix is too hot, which cooler water mends
    */
   public static Pour judge(Pour pour, boolean site, boolean mix) {
     if (!site && !mix) {
       return pour;
     }
     List<Remark> reasons = new ArrayList<>(pour.reasons());
-    reasons.add(Remark.of("temperature-outside-sheet"));
+    reasons.add(Remark.of("hotter-than-sheet"));
     return new Pour(
         atBestTight(pour.verdict()),
         reasons,
