@@ -72,6 +72,7 @@ public final class MixPlan {
     warnings.outside("air-outside-sheet", conditions.air(), place.at("air"));
     warnings.outside("floor-outside-sheet", conditions.floor(), place.at("floor"));
     warnings.outside("mix-outside-sheet", mix, place);
+    warnings.moisture(conditions, mix, place);
   }
 
   private Needed needed(MixHeat heat) {

@@ -77,6 +77,12 @@ final class LevelledFloor {
     sample = FloorSample.of(request.rooms(), surface, cell);
     realisations = Realisations.draw(surface, polygons(), REALISATIONS, request.seed());
     minimumDepth = request.target().minimumDepth().orElse(Minimums.depth(request.rooms(), sheet));
+    Minimums.check(
+        request.target().minimumDepth(),
+        request.rooms(),
+        sheet,
+        Place.root().at("target").at("minimumDepth"),
+        findings);
     highs = HighPoints.of(sample, readings.spots(), readings.names());
     target = find(request.target(), findings);
     findings.throwIfErrors();
@@ -161,6 +167,11 @@ final class LevelledFloor {
       count++;
     }
     return count > 0 ? sum / count : 0;
+  }
+
+  /** Whether a room has too few readings to tell how flat it is. */
+  boolean isThinlyRead() {
+    return readings.thin();
   }
 
   DataSheet sheet() {

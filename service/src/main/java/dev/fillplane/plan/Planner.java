@@ -20,6 +20,7 @@ import dev.fillplane.heat.WorkingTime;
 import dev.fillplane.material.Catalogue;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.pour.CoolerWater;
+import dev.fillplane.pour.HotterThanSheet;
 import dev.fillplane.pour.Pour;
 import dev.fillplane.pour.PourPlanner;
 import dev.fillplane.room.RoomCheck;
@@ -106,6 +107,7 @@ public final class Planner {
     BatchLimit.check(depth.volume(), batch(sheet), ROOT.at("crew").at("bagsPerBatch"), findings);
     findings.throwIfErrors();
     warnOfTheUnknown();
+    BaseCautions.warn(request.rooms(), sheet, findings);
     Mix mix =
         MixPlan.of(
             sheet,
@@ -115,12 +117,11 @@ public final class Planner {
             ROOT.at("conditions"),
             findings);
     BayPlan bays = bays(floor, sheet);
-    Pour pour =
-        PourPlanner.plan(
-            bays, sheet, request.crew(), mix.healingTime(), cooler(mix, sheet, depth.mean()));
+    Pour pour = pour(bays, mix, sheet, depth.mean());
     List<Pin> pins = Pins.of(bays, floor.field());
     List<Rail> rails = Rails.of(bays, floor.field(), request.equipment().screedLength());
     FlatnessSummary flatness = flatness(floor, !pins.isEmpty() || !rails.isEmpty());
+    PourCautions.warn(depth, quantities, pour, flatness, ROOT, findings);
     findings.throwIfErrors();
     return new Plan(
         request.reference(),
@@ -157,6 +158,14 @@ public final class Planner {
     return bays;
   }
 
+  private Pour pour(BayPlan bays, Mix mix, DataSheet sheet, double depth) {
+    Pour pour =
+        PourPlanner.plan(bays, sheet, request.crew(), mix.healingTime(), cooler(mix, sheet, depth));
+    double hottest = sheet.temperatureRange().to();
+    boolean site = Math.max(conditions.air(), conditions.floor()) > hottest;
+    return HotterThanSheet.judge(pour, site, mix.mixTemperature() > hottest);
+  }
+
   /** The healing time with the water that would bring the mix to the sheet's temperature. */
   private Optional<CoolerWater> cooler(Mix mix, DataSheet sheet, double depth) {
     if (mix.needed().waterTemperature().isEmpty()
@@ -171,8 +180,12 @@ public final class Planner {
 
   private FlatnessSummary flatness(LevelledFloor floor, boolean guided) {
     FlatnessLimit limit = request.covering().map(Covering::limit).orElseGet(FlatnessLimit::usual);
-    return FlatnessCheck.of(
-        floor.polygons(), floor.sample()::elevation, floor.meanDeviation(), limit, guided);
+    FlatnessSummary flatness =
+        FlatnessCheck.of(
+            floor.polygons(), floor.sample()::elevation, floor.meanDeviation(), limit, guided);
+    return floor.isThinlyRead()
+        ? new FlatnessSummary(flatness.before().unseen(), limit, flatness.after())
+        : flatness;
   }
 
   private Drying drying(DataSheet sheet, DepthSummary depth) {
@@ -204,17 +217,6 @@ public final class Planner {
     if (request.covering().isEmpty()) {
       findings.warning("covering-unknown", ROOT);
     }
-    for (int i = 0; i < request.rooms().size(); i++) {
-      Place room = ROOT.at("rooms").at(i);
-      if (request.rooms().get(i).substrate().isEmpty()) {
-        findings.warning("substrate-unknown", room, "room", request.rooms().get(i).id());
-      }
-      if (request.rooms().get(i).built().isEmpty()) {
-        findings.warning("age-unknown", room, "room", request.rooms().get(i).id());
-      }
-    }
-    findings.warning("slab-moisture-unknown", ROOT);
-    findings.warning("pour-at-steady-rate", ROOT.at("crew"));
     findings.warning("options-in-short", ROOT);
   }
 }

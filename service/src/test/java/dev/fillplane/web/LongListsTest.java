@@ -96,7 +96,9 @@ class LongListsTest {
     ObjectNode request = RunningService.example("table.json");
     ArrayNode values = ((ArrayNode) request.at("/survey/table/values")).removeAll();
     for (int i = 0; i < 400; i++) {
-      values.add(0.2 * (i % 20)).add(0.15 * (i / 20)).add(-5 - 0.25 * (i % 20));
+      int row = i / 20;
+      int column = i % 20;
+      values.add(0.2 * column).add(0.15 * row).add(-5 - 0.25 * column);
     }
     assertTrue(values.size() > LongLists.LONG);
     Response answer =

@@ -1,0 +1,89 @@
+package dev.fillplane.plan;
+
+import dev.fillplane.finding.Findings;
+import dev.fillplane.finding.Place;
+import dev.fillplane.quantity.Amount;
+import dev.fillplane.quantity.Dimension;
+import dev.fillplane.room.Room;
+import dev.fillplane.surface.Spots;
+import dev.fillplane.survey.Column;
+import dev.fillplane.survey.Survey;
+import java.util.List;
+
+/** What a survey cannot show: a tilted laser, and a floor between readings far apart. */
+final class SurveyCautions {
+
+  /** Floor for one reading at most, in m2; 2 to 4 are usual (common practice, no source). */
+  static final double AREA_OF_A_READING = 4;
+
+  /** Tilt of a rotary laser, in m/m (common practice, no source). */
+  private static final double LASER_TILT = 0.0001;
+
+  /** A tilt below the usual error of placing is not worth a word (common practice, no source). */
+  private static final double LEAST_TILT = 0.0005;
+
+  private SurveyCautions() {}
+
+  /** Warns where all readings hang on one laser position, wide enough for its tilt to matter. */
+  static void warnOfTilt(Survey survey, Spots spots, Findings findings) {
+    double extent = Math.hypot(extent(spots.x()), extent(spots.y()));
+    if (hasOneSetup(survey) && LASER_TILT * extent > LEAST_TILT) {
+      findings.warning(
+          "laser-tilt-unseen",
+          Place.root().at("survey"),
+          "tilt",
+          Amount.of(LASER_TILT * extent, Dimension.HEIGHT),
+          "extent",
+          Amount.of(extent, Dimension.PLAN));
+    }
+  }
+
+  /** Warns of rooms with few readings for their size. */
+  static void warnOfFew(List<Room> rooms, int[] readings, Findings findings) {
+    for (int i = 0; i < readings.length; i++) {
+      double area = rooms.get(i).outline().polygon().getArea();
+      if (readings[i] > 0 && isThin(area, readings[i])) {
+        findings.warning(
+            "few-readings",
+            Place.root().at("rooms").at(i),
+            "room",
+            rooms.get(i).id(),
+            "count",
+            readings[i],
+            "area",
+            Amount.of(area, Dimension.AREA),
+            "usual",
+            (int) Math.ceil(area / AREA_OF_A_READING));
+      }
+    }
+  }
+
+  /** Whether any room has too few readings to tell how flat it is. */
+  static boolean isThin(List<Room> rooms, int[] readings) {
+    for (int i = 0; i < readings.length; i++) {
+      if (isThin(rooms.get(i).outline().polygon().getArea(), readings[i])) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isThin(double area, int readings) {
+    return readings * AREA_OF_A_READING < area;
+  }
+
+  private static boolean hasOneSetup(Survey survey) {
+    boolean table = survey.table().filter(t -> t.columns().contains(Column.READING)).isPresent();
+    return survey.setups().size() == 1 || table;
+  }
+
+  private static double extent(double[] places) {
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    for (double place : places) {
+      least = Math.min(least, place);
+      most = Math.max(most, place);
+    }
+    return Math.max(0, most - least);
+  }
+}
