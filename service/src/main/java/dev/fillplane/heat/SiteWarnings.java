@@ -42,7 +42,7 @@ final class SiteWarnings {
   }
 
   /** A base that may sweat, and air that dries the fresh surface; where the humidity is told. */
-  void moisture(Conditions conditions, double mix, Place place) {
+  void moisture(Site conditions, double mix, Place place) {
     double humidity = conditions.humidity().orElse(0);
     if (!(humidity > 0)) {
       return;

@@ -16,6 +16,7 @@ import dev.fillplane.heat.Drying;
 import dev.fillplane.heat.DryingPlan;
 import dev.fillplane.heat.Mix;
 import dev.fillplane.heat.MixPlan;
+import dev.fillplane.heat.Site;
 import dev.fillplane.heat.WorkingTime;
 import dev.fillplane.material.Catalogue;
 import dev.fillplane.material.DataSheet;
@@ -53,11 +54,11 @@ public final class Planner {
 
   private final PlanRequest request;
   private final Findings findings = new Findings();
-  private final Conditions conditions;
+  private final Site site;
 
   private Planner(PlanRequest request) {
     this.request = request;
-    this.conditions = request.conditions().orElseGet(Conditions::unknown);
+    this.site = request.conditions().orElseGet(Conditions::unknown).site();
   }
 
   /** The whole plan. */
@@ -104,20 +105,21 @@ public final class Planner {
     Quantities quantities =
         Supplies.of(
             request.rooms(), floor.field(), depth, bags, sheet, ROOT.at("material"), findings);
-    BatchLimit.check(depth.volume(), batch(sheet), ROOT.at("crew").at("bagsPerBatch"), findings);
+    DataSheet asPoured = sheet.yielding(BagOdds.planned(depth.volume(), depth.pouredArea(), sheet));
+    BatchLimit.check(depth.volume(), batch(asPoured), ROOT.at("crew").at("bagsPerBatch"), findings);
     findings.throwIfErrors();
     warnOfTheUnknown();
     BaseCautions.warn(request.rooms(), sheet, findings);
     Mix mix =
         MixPlan.of(
             sheet,
-            conditions,
+            site,
             depth.mean(),
             request.crew().bagsPerBatch(),
             ROOT.at("conditions"),
             findings);
-    BayPlan bays = bays(floor, sheet);
-    Pour pour = pour(bays, mix, sheet, depth.mean());
+    BayPlan bays = bays(floor, asPoured);
+    Pour pour = pour(bays, mix, asPoured, depth.mean());
     List<Pin> pins = Pins.of(bays, floor.field());
     List<Rail> rails = Rails.of(bays, floor.field(), request.equipment().screedLength());
     FlatnessSummary flatness = flatness(floor, !pins.isEmpty() || !rails.isEmpty());
@@ -162,19 +164,18 @@ public final class Planner {
     Pour pour =
         PourPlanner.plan(bays, sheet, request.crew(), mix.healingTime(), cooler(mix, sheet, depth));
     double hottest = sheet.temperatureRange().to();
-    boolean site = Math.max(conditions.air(), conditions.floor()) > hottest;
-    return HotterThanSheet.judge(pour, site, mix.mixTemperature() > hottest);
+    boolean siteTooHot = Math.max(site.air(), site.floor()) > hottest;
+    return HotterThanSheet.judge(pour, siteTooHot, mix.mixTemperature() > hottest);
   }
 
   /** The healing time with the water that would bring the mix to the sheet's temperature. */
   private Optional<CoolerWater> cooler(Mix mix, DataSheet sheet, double depth) {
     if (mix.needed().waterTemperature().isEmpty()
-        || mix.needed().waterTemperature().getAsDouble() >= conditions.water()) {
+        || mix.needed().waterTemperature().getAsDouble() >= site.water()) {
       return Optional.empty();
     }
     double healing =
-        WorkingTime.of(sheet)
-            .healingTime(sheet.workingTimeAt(), conditions.floor(), Math.max(0, depth));
+        WorkingTime.of(sheet).healingTime(sheet.workingTimeAt(), site.floor(), Math.max(0, depth));
     return Optional.of(new CoolerWater(mix.needed().waterTemperature().getAsDouble(), healing));
   }
 
@@ -192,7 +193,7 @@ public final class Planner {
     boolean wood =
         request.rooms().stream()
             .allMatch(room -> room.substrate().equals(Optional.of(Substrate.WOOD)));
-    return DryingPlan.of(sheet, conditions, depth.area(), wood);
+    return DryingPlan.of(sheet, site, depth.area(), wood);
   }
 
   private List<Note> safety(
@@ -202,7 +203,7 @@ public final class Planner {
             request.rooms(),
             depth,
             sheet,
-            conditions,
+            site,
             bags.order(),
             pour.minutes(),
             request.crew(),
@@ -211,6 +212,11 @@ public final class Planner {
 
   /** What is assumed since nobody told it, and what this version keeps simple. */
   private void warnOfTheUnknown() {
+    List<String> assumed = request.conditions().map(Conditions::assumed).orElse(List.of());
+    if (!assumed.isEmpty()) {
+      String names = String.join(", ", assumed);
+      findings.warning("temperatures-assumed", ROOT.at("conditions"), "names", names);
+    }
     if (request.conditions().isEmpty()) {
       findings.warning("conditions-assumed", ROOT);
     }

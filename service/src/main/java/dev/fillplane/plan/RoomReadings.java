@@ -56,6 +56,7 @@ record RoomReadings(List<String> names, Spots spots, boolean thin) {
     double variance = request.survey().readingError() * request.survey().readingError();
     Spots spots = spots(inside, variance);
     SurveyCautions.warnOfTilt(request.survey(), spots, findings);
+    SurveyCautions.warnOfFloorBeyond(request.rooms(), spots, findings);
     return new RoomReadings(
         inside.stream().map(AdjustedPoint::point).toList(),
         spots,

@@ -9,6 +9,13 @@ import dev.fillplane.surface.Spots;
 import dev.fillplane.survey.Column;
 import dev.fillplane.survey.Survey;
 import java.util.List;
+import org.locationtech.jts.algorithm.ConvexHull;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** What a survey cannot show: a tilted laser, and a floor between readings far apart. */
 final class SurveyCautions {
@@ -21,6 +28,12 @@ final class SurveyCautions {
 
   /** A tilt below the usual error of placing is not worth a word (common practice, no source). */
   private static final double LEAST_TILT = 0.0005;
+
+  /** How far outside the hull of the readings the floor is still taken as told; own choice. */
+  private static final double BEYOND = 1;
+
+  /** Floor further out that is worth a word; own choice. */
+  private static final double AREA_BEYOND = 1;
 
   private SurveyCautions() {}
 
@@ -35,6 +48,31 @@ final class SurveyCautions {
           Amount.of(LASER_TILT * extent, Dimension.HEIGHT),
           "extent",
           Amount.of(extent, Dimension.PLAN));
+    }
+  }
+
+  /** Warns where much floor lies far outside the readings: there it is extrapolated. */
+  static void warnOfFloorBeyond(List<Room> rooms, Spots spots, Findings findings) {
+    Coordinate[] places = new Coordinate[spots.count()];
+    for (int i = 0; i < places.length; i++) {
+      places[i] = new Coordinate(spots.x()[i], spots.y()[i]);
+    }
+    Geometry told = new ConvexHull(places, new GeometryFactory()).getConvexHull().buffer(BEYOND);
+    double area = 0;
+    for (Room room : rooms) {
+      Polygon outline = room.outline().polygon();
+      area +=
+          outline.getArea()
+              - OverlayNGRobust.overlay(outline, told, OverlayNG.INTERSECTION).getArea();
+    }
+    if (area > AREA_BEYOND) {
+      findings.warning(
+          "floor-beyond-readings",
+          Place.root().at("survey"),
+          "area",
+          Amount.of(area, Dimension.AREA),
+          "distance",
+          Amount.of(BEYOND, Dimension.PLAN));
     }
   }
 

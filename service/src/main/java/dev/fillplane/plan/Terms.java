@@ -78,11 +78,22 @@ public final class Terms {
               -10_000,
               10_000,
               request -> request.target().elevation()),
-          condition("air", Dimension.TEMPERATURE, OptionalDouble.of(20), -30, 60, Conditions::air),
+          condition(
+              "air",
+              Dimension.TEMPERATURE,
+              OptionalDouble.of(Conditions.USUAL_AIR),
+              -30,
+              60,
+              Conditions::air),
           condition("floor", Dimension.TEMPERATURE, NONE, -30, 80, Conditions::floor),
           condition("powder", Dimension.TEMPERATURE, NONE, -30, 80, Conditions::powder),
           condition(
-              "water", Dimension.TEMPERATURE, OptionalDouble.of(15), 0.0, 95, Conditions::water),
+              "water",
+              Dimension.TEMPERATURE,
+              OptionalDouble.of(Conditions.USUAL_WATER),
+              0.0,
+              95,
+              Conditions::water),
           condition(
               "airspeed", Dimension.AIRSPEED, OptionalDouble.of(0), 0, 30, Conditions::airspeed),
           new Term(
@@ -170,7 +181,7 @@ public final class Terms {
       OptionalDouble usual,
       double from,
       double to,
-      Function<Conditions, Double> told) {
+      Function<Conditions, OptionalDouble> told) {
     return new Term(
         name.equals("airspeed") ? "draught over the floor" : "temperature of the " + name,
         "conditions/" + name,
@@ -178,10 +189,6 @@ public final class Terms {
         usual,
         from,
         to,
-        request ->
-            request
-                .conditions()
-                .map(conditions -> OptionalDouble.of(told.apply(conditions)))
-                .orElse(OptionalDouble.empty()));
+        request -> request.conditions().map(told).orElse(OptionalDouble.empty()));
   }
 }

@@ -80,6 +80,15 @@ public final class BagOdds {
     return whole(need(volume, wetArea, 0, 0, sheet));
   }
 
+  /**
+   * What a bag adds to the planned volume of a pour, once texture, placing, residue and waste have
+   * had their part; the yield of the sheet where nothing is poured.
+   */
+  public static double planned(double volume, double wetArea, DataSheet sheet) {
+    double bags = need(volume, wetArea, 0, 0, sheet);
+    return bags > 0 ? volume / bags : sheet.yieldPerBag();
+  }
+
   private double[] needs(double[] volumes, double[] wetAreas) {
     int pairs = (DRAWS / 2 + volumes.length - 1) / volumes.length;
     double[] needs = new double[2 * pairs * volumes.length];

@@ -91,16 +91,9 @@ class MixPlanTest {
         warnings());
   }
 
-  private static Conditions air(double air, double floor, double humidity, double kilometres) {
-    return new Conditions(
-        air,
-        floor,
-        20.0,
-        15.0,
-        OptionalDouble.of(humidity),
-        kilometres / 3.6,
-        Optional.empty(),
-        false);
+  private static Site air(double air, double floor, double humidity, double kilometres) {
+    return new Site(
+        air, floor, 20.0, 15.0, OptionalDouble.of(humidity), kilometres / 3.6, Optional.empty());
   }
 
   @Test
@@ -144,7 +137,7 @@ class MixPlanTest {
     assertEquals(0, DryingPlan.moistureTests(0));
   }
 
-  private Mix mix(Conditions conditions, int bags) {
+  private Mix mix(Site conditions, int bags) {
     return MixPlan.of(SHEET, conditions, 0.010, bags, place(), findings);
   }
 
@@ -152,9 +145,8 @@ class MixPlanTest {
     return Place.root().at("conditions");
   }
 
-  private static Conditions site(double air, double floor, double powder, double water) {
-    return new Conditions(
-        air, floor, powder, water, OptionalDouble.empty(), 0.0, Optional.empty(), false);
+  private static Site site(double air, double floor, double powder, double water) {
+    return new Site(air, floor, powder, water, OptionalDouble.empty(), 0.0, Optional.empty());
   }
 
   private List<String> warnings() {
