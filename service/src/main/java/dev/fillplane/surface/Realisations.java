@@ -1,6 +1,5 @@
 package dev.fillplane.surface;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.locationtech.jts.geom.Polygon;
@@ -9,8 +8,9 @@ import org.locationtech.jts.geom.Polygon;
  * Floors that all agree with the readings as well as their error allows: what a floor may be above
  * or below its {@link KrigedSurface}, drawn at random (conditional Gaussian simulation by the
  * Cholesky factor of the covariance that the readings leave, drift included). Where the covariance
- * was fitted, the pairs take turns at several equally likely ones, each about the mean of its own
- * ({@link LikelyCovariances}); so not knowing it widens the odds.
+ * was fitted, the pairs take turns at several equally likely ones, each about a mean of its own
+ * ({@link LikelyCovariances}); so not knowing it widens the odds. Those means are taken together
+ * about the mean surface, which stays that of the best fit.
  *
  * <p>A residual holds for a whole cell of a lattice over the rooms. Cells are no wider than a third
  * of the range and than half the usual distance of two readings (root of area over number), as long
@@ -56,22 +56,28 @@ public final class Realisations implements FloorResiduals {
     RoomLattice lattice = RoomLattice.over(rooms, pitch(surface, rooms), MOST_CELLS);
     List<KrigedSurface> likely = surface.likely();
     double[][] drawn = normals(lattice.count(), (count + 1) / 2, seed);
-    double[][] shift = new double[likely.size()][];
     for (int i = 0; i < likely.size(); i++) {
-      shift[i] = shift(likely.get(i), surface, lattice);
       multiply(factor(likely.get(i), lattice), drawn, i, likely.size());
     }
-    return new Realisations(lattice, count, drawn, shift);
+    return new Realisations(lattice, count, drawn, shifts(likely, lattice));
   }
 
-  private static double[] shift(KrigedSurface other, KrigedSurface surface, RoomLattice lattice) {
-    double[] shift = new double[lattice.count()];
-    if (other != surface) {
-      double[] mean = surface.elevations(lattice.x(), lattice.y());
-      double[] others = other.elevations(lattice.x(), lattice.y());
-      Arrays.setAll(shift, cell -> others[cell] - mean[cell]);
+  /** The mean of each surface less the mean of all, by cell. */
+  private static double[][] shifts(List<KrigedSurface> likely, RoomLattice lattice) {
+    double[][] shifts = new double[likely.size()][];
+    double[] mean = new double[lattice.count()];
+    for (int i = 0; i < shifts.length; i++) {
+      shifts[i] = likely.get(i).elevations(lattice.x(), lattice.y());
+      for (int cell = 0; cell < mean.length; cell++) {
+        mean[cell] += shifts[i][cell] / shifts.length;
+      }
     }
-    return shift;
+    for (double[] shift : shifts) {
+      for (int cell = 0; cell < mean.length; cell++) {
+        shift[cell] -= mean[cell];
+      }
+    }
+    return shifts;
   }
 
   /** Multiplies every {@code step}th column from {@code first} on. */
