@@ -33,8 +33,10 @@ import dev.fillplane.screed.Pin;
 import dev.fillplane.screed.Pins;
 import dev.fillplane.screed.Rail;
 import dev.fillplane.screed.Rails;
+import dev.fillplane.supply.BagDrivers;
 import dev.fillplane.supply.BagOdds;
 import dev.fillplane.supply.Bags;
+import dev.fillplane.supply.Driver;
 import dev.fillplane.supply.Quantities;
 import dev.fillplane.supply.Supplies;
 import dev.fillplane.survey.Elevations;
@@ -104,7 +106,14 @@ public final class Planner {
     Bags bags = bags(floor.draws(), sheet);
     Quantities quantities =
         Supplies.of(
-            request.rooms(), floor.field(), depth, bags, sheet, ROOT.at("material"), findings);
+            request.rooms(),
+            floor.field(),
+            depth,
+            bags,
+            drivers(floor.draws()),
+            sheet,
+            ROOT.at("material"),
+            findings);
     DataSheet asPoured = sheet.yielding(BagOdds.planned(depth.volume(), depth.pouredArea(), sheet));
     BatchLimit.check(depth.volume(), batch(asPoured), ROOT.at("crew").at("bagsPerBatch"), findings);
     findings.throwIfErrors();
@@ -152,6 +161,10 @@ public final class Planner {
   private Bags bags(VolumeDraws draws, DataSheet sheet) {
     return BagOdds.of(
         draws.volumes(), draws.wetAreas(), sheet, request.confidence(), request.seed());
+  }
+
+  private static List<Driver> drivers(VolumeDraws draws) {
+    return BagDrivers.of(draws.volumes(), draws.wetAreas());
   }
 
   private BayPlan bays(LevelledFloor floor, DataSheet sheet) {

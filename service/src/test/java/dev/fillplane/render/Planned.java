@@ -56,7 +56,8 @@ record Planned(PlanRequest request, Plan plan) {
             wish.rooms(),
             field,
             depth,
-            new Bags(55, 50, 55, 60, 61),
+            new Bags(55, 50, 55, 60, 61, 6),
+            List.of(),
             sheet,
             Place.root(),
             new Findings());
@@ -113,6 +114,7 @@ record Planned(PlanRequest request, Plan plan) {
         field.minimum(),
         field.volume(),
         new VolumeOdds(0, 0, 0),
+        List.of(),
         field.grindVolume(),
         field.grindArea(),
         field.deepest(),
@@ -130,7 +132,7 @@ record Planned(PlanRequest request, Plan plan) {
   private static TargetSummary target(Plane plane) {
     TargetShape shape = plane.slope() == 0 ? TargetShape.LEVEL : TargetShape.PLANE;
     return new TargetSummary(
-        shape, plane.elevation(), plane.slopeX(), plane.slopeY(), List.of(), 0);
+        shape, plane.elevation(), plane.slopeX(), plane.slopeY(), List.of(), 0, 0);
   }
 
   /** Readings on a grid over each room; the fourth is suspect. */
