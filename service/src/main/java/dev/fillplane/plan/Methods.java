@@ -18,9 +18,24 @@ public final class Methods {
           new Method(
               "survey-misclosure",
               "Error round a loop of setups and what is allowed",
-              "12 mm sqrt(loop in km), or 5 mm sqrt(setups), or the caller's limit",
-              "third-order levelling; building practice",
+              "12 mm sqrt(loop in km), or 5 mm sqrt(setups), or the caller's limit; among many loops"
+                  + " over the same setups what the largest reaches by chance",
+              "third-order levelling; building practice; Bonferroni's bound, own use",
               "loops of setups"),
+          new Method(
+              "survey-ties",
+              "Agreement of setups on shared points",
+              "mean difference after the adjustment, held to 1.5 mm or 3 deviations of the mean of"
+                  + " as many differences of readings",
+              TRADE,
+              "setups that hang together by more than their shared points"),
+          new Method(
+              "laser-tilt",
+              "Planes that are not quite level",
+              "reading = plane + tiltX (x - laser x) + tiltY (y - laser y) - elevation; tilts are 0"
+                  + " beforehand with their deviation",
+              "least squares with observations beforehand; 0.1 mm/m is " + TRADE,
+              "readings with places within 500 m, at most 300 setups; else level"),
           new Method(
               "surface-kriging",
               "The floor between readings",

@@ -107,8 +107,7 @@ record RoomReadings(List<String> names, Spots spots) {
       }
     }
     suspects.sort(Comparator.comparingDouble(Suspect::standardized).reversed());
-    return new Elevations(
-        elevations.points(), elevations.setups(), elevations.misclosure(), suspects);
+    return elevations.withSuspects(suspects);
   }
 
   /** Warns where a reading that nobody believes holds the target up. */

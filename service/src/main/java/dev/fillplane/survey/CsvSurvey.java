@@ -95,16 +95,18 @@ final class CsvSurvey {
   }
 
   Survey survey() {
+    OptionalDouble none = OptionalDouble.empty();
     List<Setup> all = new ArrayList<>();
-    setups.forEach((id, readings) -> all.add(new Setup(id, readings, OptionalDouble.empty())));
+    setups.forEach((id, readings) -> all.add(new Setup(id, readings, none, none, none)));
     return new Survey(
         all,
         List.copyOf(benchmarks.values()),
         elevations,
         Optional.empty(),
         null,
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
+        null,
+        none,
+        none,
         List.of());
   }
 }
