@@ -55,7 +55,6 @@ record RoomReadings(List<String> names, Spots spots, boolean thin) {
     warn(request.rooms(), count, outside, inside.size(), findings);
     double variance = request.survey().readingError() * request.survey().readingError();
     Spots spots = spots(inside, variance);
-    SurveyCautions.warnOfTilt(request.survey(), spots, findings);
     SurveyCautions.warnOfFloorBeyond(request.rooms(), spots, findings);
     return new RoomReadings(
         inside.stream().map(AdjustedPoint::point).toList(),
@@ -114,8 +113,7 @@ record RoomReadings(List<String> names, Spots spots, boolean thin) {
       }
     }
     suspects.sort(Comparator.comparingDouble(Suspect::standardized).reversed());
-    return new Elevations(
-        elevations.points(), elevations.setups(), elevations.misclosure(), suspects);
+    return elevations.withSuspects(suspects);
   }
 
   /** Warns where a reading that nobody believes holds the target up. */

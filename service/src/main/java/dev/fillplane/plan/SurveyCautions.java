@@ -6,8 +6,6 @@ import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.room.Room;
 import dev.fillplane.surface.Spots;
-import dev.fillplane.survey.Column;
-import dev.fillplane.survey.Survey;
 import java.util.List;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
@@ -17,17 +15,11 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
-/** What a survey cannot show: a tilted laser, and a floor between readings far apart. */
+/** What a survey cannot show: the floor between readings far apart, and beyond them. */
 final class SurveyCautions {
 
   /** Floor for one reading at most, in m2; 2 to 4 are usual (common practice, no source). */
   static final double AREA_OF_A_READING = 4;
-
-  /** Tilt of a rotary laser, in m/m (common practice, no source). */
-  private static final double LASER_TILT = 0.0001;
-
-  /** A tilt below the usual error of placing is not worth a word (common practice, no source). */
-  private static final double LEAST_TILT = 0.0005;
 
   /** How far outside the hull of the readings the floor is still taken as told; own choice. */
   private static final double BEYOND = 1;
@@ -36,20 +28,6 @@ final class SurveyCautions {
   private static final double AREA_BEYOND = 1;
 
   private SurveyCautions() {}
-
-  /** Warns where all readings hang on one laser position, wide enough for its tilt to matter. */
-  static void warnOfTilt(Survey survey, Spots spots, Findings findings) {
-    double extent = Math.hypot(extent(spots.x()), extent(spots.y()));
-    if (hasOneSetup(survey) && LASER_TILT * extent > LEAST_TILT) {
-      findings.warning(
-          "laser-tilt-unseen",
-          Place.root().at("survey"),
-          "tilt",
-          Amount.of(LASER_TILT * extent, Dimension.HEIGHT),
-          "extent",
-          Amount.of(extent, Dimension.PLAN));
-    }
-  }
 
   /** Warns where much floor lies far outside the readings: there it is extrapolated. */
   static void warnOfFloorBeyond(List<Room> rooms, Spots spots, Findings findings) {
@@ -108,20 +86,5 @@ final class SurveyCautions {
 
   private static boolean isThin(double area, int readings) {
     return readings * AREA_OF_A_READING < area;
-  }
-
-  private static boolean hasOneSetup(Survey survey) {
-    boolean table = survey.table().filter(t -> t.columns().contains(Column.READING)).isPresent();
-    return survey.setups().size() == 1 || table;
-  }
-
-  private static double extent(double[] places) {
-    double least = Double.POSITIVE_INFINITY;
-    double most = Double.NEGATIVE_INFINITY;
-    for (double place : places) {
-      least = Math.min(least, place);
-      most = Math.max(most, place);
-    }
-    return Math.max(0, most - least);
   }
 }

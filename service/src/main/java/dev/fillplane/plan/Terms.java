@@ -39,6 +39,14 @@ public final class Terms {
               0.05,
               request -> OptionalDouble.of(request.survey().readingError())),
           new Term(
+              "tilt of a laser",
+              "survey/laserTilt",
+              Dimension.SLOPE,
+              OptionalDouble.of(Survey.DEFAULT_LASER_TILT),
+              0,
+              0.005,
+              request -> OptionalDouble.of(request.survey().laserTilt())),
+          new Term(
               "limit of the misclosure",
               "survey/misclosureLimit",
               Dimension.HEIGHT,

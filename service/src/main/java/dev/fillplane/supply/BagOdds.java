@@ -99,7 +99,7 @@ public final class BagOdds {
    * had their part; the yield of the sheet where nothing is poured.
    */
   public static double planned(double volume, double wetArea, DataSheet sheet) {
-    double bags = need(volume, wetArea, 0, 0, sheet);
+    double bags = new BagOdds(sheet, 0).need(volume, wetArea, 0, 0, 0);
     return bags > 0 ? volume / bags : sheet.yieldPerBag();
   }
 

@@ -26,7 +26,7 @@ final class Network {
   /**
    * @param held elevation of a benchmark by point, NaN for all others
    */
-  Network(Observations all, double[] held) {
+  Network(Observations all, double[] held, PointPositions positions) {
     this.all = all;
     this.held = held;
     start = new int[held.length + 1];
@@ -38,7 +38,7 @@ final class Network {
         IntStream.range(0, held.length)
             .filter(p -> count(p) > 1 || (count(p) == 1 && isHeld(p)))
             .boxed()
-            .sorted(canonical())
+            .sorted(canonical().thenComparing(positions.order()))
             .mapToInt(Integer::intValue)
             .toArray();
     tiesOfSetup = gatherTies();

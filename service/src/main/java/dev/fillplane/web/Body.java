@@ -26,10 +26,19 @@ final class Body {
    * @throws Refusal if it is not JSON by its media type
    */
   static byte[] bytes(Context context) {
+    return bytes(context, Calculation.JSON);
+  }
+
+  /**
+   * The bytes of a body of the media type {@code wanted}.
+   *
+   * @throws Refusal if it says to be of another type or packed
+   */
+  static byte[] bytes(Context context, String wanted) {
     String type = context.contentType();
-    if (type == null || !type.split(";", 2)[0].trim().equalsIgnoreCase(Calculation.JSON)) {
+    if (type == null || !type.split(";", 2)[0].trim().equalsIgnoreCase(wanted)) {
       throw Refusal.of(
-          Problem.Kind.UNSUPPORTED_MEDIA_TYPE, "Send the body as Content-Type: application/json.");
+          Problem.Kind.UNSUPPORTED_MEDIA_TYPE, "Send the body as Content-Type: " + wanted + ".");
     }
     String encoding = context.header("Content-Encoding");
     if (encoding != null && !encoding.equalsIgnoreCase("identity")) {

@@ -155,7 +155,7 @@ record Planned(PlanRequest request, Plan plan) {
       }
     }
     Suspect suspect = new Suspect(points.get(Math.min(3, points.size() - 1)).point(), 4, 0.004, 0);
-    return new Elevations(points, List.of(), Optional.empty(), List.of(suspect));
+    return Elevations.of(points, List.of(suspect));
   }
 
   private static Surface surface(DoubleBinaryOperator floor) {

@@ -28,7 +28,8 @@ class SurveyPropertyTest {
   }
 
   private static Setup each(Setup setup, UnaryOperator<Reading> change) {
-    return new Setup(setup.id(), setup.readings().stream().map(change).toList(), setup.error());
+    List<Reading> readings = setup.readings().stream().map(change).toList();
+    return new Setup(setup.id(), readings, setup.error(), setup.x(), setup.y());
   }
 
   private static void assertSame(AdjustedPoint expected, AdjustedPoint actual) {
@@ -125,7 +126,8 @@ class SurveyPropertyTest {
       Setup other = more.get(random.nextInt(more.size()));
       List<Reading> readings = new ArrayList<>(more.get(s).readings());
       readings.add(other.readings().get(random.nextInt(other.readings().size())));
-      more.set(s, new Setup(more.get(s).id(), readings, more.get(s).error()));
+      Setup old = more.get(s);
+      more.set(s, new Setup(old.id(), readings, old.error(), old.x(), old.y()));
       Elevations before = adjust(survey);
       Elevations after = adjust(RandomNetwork.with(more, survey.benchmarks()));
       for (AdjustedPoint one : before.points()) {
