@@ -7,6 +7,8 @@ import dev.fillplane.plan.ElevationsRequest;
 import dev.fillplane.plan.Methods;
 import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.plan.Planner;
+import dev.fillplane.plan.SurveyPlanRequest;
+import dev.fillplane.plan.SurveyPlanner;
 import dev.fillplane.render.DepthMap;
 import dev.fillplane.supply.BagCountRequest;
 import dev.fillplane.supply.BagCounter;
@@ -43,6 +45,11 @@ final class Calculations {
               "ElevationsRequest",
               ElevationsRequest.class,
               (request, caller) -> Planner.elevations(request)),
+          Calculation.json(
+              "/v1/survey-plans",
+              "SurveyPlanRequest",
+              SurveyPlanRequest.class,
+              (request, caller) -> SurveyPlanner.plan(request)),
           Calculation.json(
               "/v1/bag-counts",
               "BagCountRequest",

@@ -27,6 +27,8 @@ import dev.fillplane.client.generated.model.MixCheckRequest;
 import dev.fillplane.client.generated.model.Plan;
 import dev.fillplane.client.generated.model.PlanRequest;
 import dev.fillplane.client.generated.model.PlanValidation;
+import dev.fillplane.client.generated.model.SurveyPlan;
+import dev.fillplane.client.generated.model.SurveyPlanRequest;
 import dev.fillplane.client.generated.model.UnitSystem;
 import java.io.File;
 import java.nio.file.Files;
@@ -132,6 +134,27 @@ class ClientTest {
   }
 
   @Test
+  void plansASurvey() {
+    SurveyPlanRequest request = example("survey-plan.json", SurveyPlanRequest.class);
+    SurveyPlan plan = CLIENT.call(() -> PARTS.planSurvey(request));
+    assertEquals(plan.getReadings(), plan.getPoints().size());
+    assertTrue(plan.getSpread() <= 3, "spread " + plan.getSpread());
+    assertEquals("passage", plan.getPoints().get(0).getRoom(), "begins at the exit");
+    assertTrue(plan.getWalk() > 20);
+  }
+
+  @Test
+  void tellsWhereMoreReadingsHelp() {
+    PlanRequest request = example("sample-metric.json", PlanRequest.class);
+    var surface = CLIENT.call(() -> PLANS.makePlan(request)).getSurface();
+    assertEquals(3, surface.getNextReadings().size());
+    assertTrue(surface.getNextReadings().get(0).getSaves() > 0);
+    assertEquals(
+        surface.getDeviations().getColumns() * surface.getDeviations().getRows(),
+        surface.getDeviations().getDeviations().size());
+  }
+
+  @Test
   void checksAMix() {
     MixCheckRequest request = example("mix-check.json", MixCheckRequest.class);
     MixCheck check = CLIENT.call(() -> PARTS.checkMix(request));
@@ -187,7 +210,8 @@ class ClientTest {
   void tellsWhatItCanDo() {
     Capabilities capabilities = CLIENT.call(CATALOGUES::getCapabilities);
     assertTrue(capabilities.getOperations().contains("makePlan"));
-    assertEquals(15, capabilities.getOperations().size());
+    assertTrue(capabilities.getOperations().contains("planSurvey"));
+    assertEquals(16, capabilities.getOperations().size());
     assertFalse(capabilities.getDefaults().isEmpty());
     assertFalse(capabilities.getRanges().isEmpty());
     assertEquals(Settings.BODY_BYTES, capabilities.getLimits().getBodyBytes());
