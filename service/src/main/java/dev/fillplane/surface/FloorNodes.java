@@ -24,7 +24,7 @@ import java.util.function.DoubleBinaryOperator;
 public record FloorNodes(
     Frame frame, int[] cell, int[] room, double[] x, double[] y, double[] area, double[] wetArea) {
 
-  /** Nodes at most, but for rooms that need one each. */
+  /** Nodes at most unless told, but for rooms that need one each. */
   static final int MOST = 300;
 
   /** Cells of the box at most, so that rooms far from each other do not make it endless. */
@@ -69,17 +69,24 @@ public record FloorNodes(
    * @param slopeY its rise along y
    */
   public static FloorNodes of(FloorSample floor, double elevation, double slopeX, double slopeY) {
+    return of(floor, elevation, slopeX, slopeY, MOST);
+  }
+
+  /** The same with up to {@code most} nodes, but for rooms that need one each. */
+  static FloorNodes of(
+      FloorSample floor, double elevation, double slopeX, double slopeY, int most) {
     List<FloorCells> rooms = new ArrayList<>();
     for (int room = 0; room < floor.rooms().size(); room++) {
       rooms.add(floor.cells(room));
     }
     DoubleBinaryOperator target = (x, y) -> elevation + slopeX * x + slopeY * y;
-    double side = Math.max(Math.max(LEAST_CELL, floor.cell()), Math.sqrt(floor.area() / MOST));
+    double side = Math.max(Math.max(LEAST_CELL, floor.cell()), Math.sqrt(floor.area() / most));
     while (true) {
-      Frame frame = Frame.over(floor, side);
+      // Whole cells of the floor in each, so that rounding does not decide where one belongs.
+      Frame frame = Frame.over(floor, Math.ceil(side / floor.cell() - 1e-9) * floor.cell());
       if (frame.cells() <= MOST_CELLS) {
         FloorNodes nodes = of(frame, rooms, target);
-        if (nodes.count() <= Math.max(MOST, rooms.size())) {
+        if (nodes.count() <= Math.max(most, rooms.size())) {
           return nodes;
         }
       }

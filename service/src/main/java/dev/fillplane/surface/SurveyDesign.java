@@ -34,6 +34,9 @@ public final class SurveyDesign {
   /** Places at openings, corners and walls that are looked at; many more are thinned. */
   static final int MOST_EDGES = 500;
 
+  /** Places inside that are looked at. */
+  static final int MOST_NODES = 650;
+
   private static final double EQUAL = 1e-9;
   private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
@@ -80,7 +83,7 @@ public final class SurveyDesign {
 
   private static FloorNodes nodes(List<Room> rooms) {
     double cell = CellSize.choose(rooms, OptionalDouble.empty(), Place.root(), new Findings());
-    return FloorNodes.of(FloorSample.of(rooms, new Flat(), cell), 1, 0, 0);
+    return FloorNodes.of(FloorSample.of(rooms, new Flat(), cell), 1, 0, 0, MOST_NODES);
   }
 
   private static List<PlannedSpot> edges(List<Room> rooms) {

@@ -10,9 +10,11 @@ import dev.fillplane.plan.Planner;
 import dev.fillplane.plan.SurveyPlanRequest;
 import dev.fillplane.plan.SurveyPlanner;
 import dev.fillplane.render.DepthMap;
+import dev.fillplane.render.Layer;
 import dev.fillplane.supply.BagCountRequest;
 import dev.fillplane.supply.BagCounter;
 import java.util.List;
+import java.util.Set;
 
 /** Every operation that takes a body and computes an answer. */
 final class Calculations {
@@ -34,7 +36,7 @@ final class Calculations {
               "PlanRequest",
               PlanRequest.class,
               SVG,
-              (request, caller) -> DepthMap.draw(request, Planner.plan(request, computed(caller)))),
+              (request, caller) -> depthMap(request, caller)),
           Calculation.json(
               "/v1/depth-fields",
               "PlanRequest",
@@ -74,6 +76,12 @@ final class Calculations {
   /** The schemas of their bodies. */
   List<String> schemas() {
     return all.stream().map(Calculation::schema).distinct().toList();
+  }
+
+  /** The layers are read first, so that nobody waits for a plan that cannot be drawn. */
+  private static String depthMap(PlanRequest request, Calculation.Caller caller) {
+    Set<Layer> layers = Layers.of(caller.layers());
+    return DepthMap.draw(request, Planner.plan(request, computed(caller)), layers);
   }
 
   private static Computed computed(Calculation.Caller caller) {

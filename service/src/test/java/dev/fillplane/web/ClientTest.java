@@ -96,7 +96,7 @@ class ClientTest {
   @ValueSource(strings = {"metric", "us"})
   void drawsTheDepthMap(String units) throws Exception {
     PlanRequest request = example("sample-" + units + ".json", PlanRequest.class);
-    File map = CLIENT.call(() -> PICTURES.drawDepthMap(request));
+    File map = CLIENT.call(() -> PICTURES.drawDepthMap(request, null));
     var document = DocumentBuilderFactory.newDefaultNSInstance().newDocumentBuilder().parse(map);
     assertEquals("svg", document.getDocumentElement().getLocalName());
     assertTrue(document.getElementsByTagNameNS("*", "path").getLength() > 10);
