@@ -3,7 +3,7 @@ package dev.fillplane.render;
 import dev.fillplane.surface.NextReading;
 import java.util.List;
 
-/** Places for more readings: numbered squares, the best first. */
+/** Places for more readings: dark numbered squares, the best first. */
 final class NextLayer {
 
   static final double HALF = 8;

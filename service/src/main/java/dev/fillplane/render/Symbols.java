@@ -123,7 +123,7 @@ final class Symbols {
     stroke(svg, arrow, "#111", 2.6);
   }
 
-  /** A place for one more reading: a square with its number. */
+  /** A place for one more reading: a dark square with its number. */
   static void next(Svg svg, double x, double y, int number) {
     double half = NextLayer.HALF;
     svg.leaf(
@@ -137,11 +137,11 @@ final class Symbols {
         "height",
         2 * half,
         "fill",
-        "#fff",
-        "stroke",
         "#111",
+        "stroke",
+        "#fff",
         "stroke-width",
-        2.2);
+        1.5);
     svg.text(
         "text",
         Integer.toString(number),
@@ -153,6 +153,8 @@ final class Symbols {
         number > 9 ? 10 : 12,
         "font-weight",
         "bold",
+        "fill",
+        "#fff",
         "text-anchor",
         "middle");
   }

@@ -104,6 +104,17 @@ class ClientTest {
   }
 
   @Test
+  void drawsTheLayersThatAreAskedFor() throws Exception {
+    PlanRequest request = example("sample-metric.json", PlanRequest.class);
+    File map = CLIENT.call(() -> PICTURES.drawDepthMap(request, List.of("next", "deviation")));
+    String svg = Files.readString(map.toPath());
+    assertTrue(svg.contains("take a reading here"));
+    assertTrue(svg.contains("floor unsure by 2 mm or more"));
+    assertFalse(svg.contains("contour, every"));
+    Files.delete(map.toPath());
+  }
+
+  @Test
   void adjustsElevations() {
     ElevationsRequest request = example("elevations.json", ElevationsRequest.class);
     ElevationsAnswer answer = CLIENT.call(() -> PARTS.adjustElevations(request));
@@ -138,7 +149,7 @@ class ClientTest {
     SurveyPlanRequest request = example("survey-plan.json", SurveyPlanRequest.class);
     SurveyPlan plan = CLIENT.call(() -> PARTS.planSurvey(request));
     assertEquals(plan.getReadings(), plan.getPoints().size());
-    assertTrue(plan.getSpread() <= 3, "spread " + plan.getSpread());
+    assertTrue(plan.getSpread() <= 1.5, "spread " + plan.getSpread());
     assertEquals("passage", plan.getPoints().get(0).getRoom(), "begins at the exit");
     assertTrue(plan.getWalk() > 20);
   }
