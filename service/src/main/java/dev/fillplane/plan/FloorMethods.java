@@ -63,6 +63,14 @@ final class FloorMethods {
               "Chiles and Delfiner, Geostatistics; from memory",
               "the survey alone; errors of placing and material come with the bags"),
           new Method(
+              "next-readings",
+              "Where more readings help most",
+              "one more reading at j takes (Ca)_j^2 / (C_jj + error^2) from the variance a'Ca of the"
+                  + " volume; greedy, the best place first",
+              "conditioning of a normal distribution; bags by adding the variances of survey,"
+                  + " placing and yield",
+              "the covariance of the surface; places at least 0.2 m from readings"),
+          new Method(
               "target-level",
               "The level target",
               "highest point of floor and readings + minimum depth",

@@ -118,7 +118,8 @@ final class LevelledFloor {
   }
 
   SurfaceSummary surfaceSummary() {
-    return surface.summary();
+    return MoreReadings.told(
+        request, surface, readings.spots(), sample, field, target.plane(), sheet);
   }
 
   TargetSummary targetSummary() {

@@ -138,20 +138,15 @@ public final class Terms {
 
   static void check(PlanRequest request, Findings findings) {
     for (Term term : ALL) {
-      OptionalDouble told = term.told().apply(request);
-      if (told.isPresent()
-          && (told.getAsDouble() < term.from() || told.getAsDouble() > term.to())) {
-        findings.error(
-            "out-of-range",
-            place(term.path()),
-            "name",
-            term.name(),
-            "told",
-            Amount.of(told.getAsDouble(), term.dimension()),
-            "from",
-            Amount.of(term.from(), term.dimension()),
-            "to",
-            Amount.of(term.to(), term.dimension()));
+      term.told().apply(request).ifPresent(told -> check(term, term.path(), told, findings));
+    }
+  }
+
+  /** Holds a quantity of another request, at {@code path}, to the range that it has in a plan. */
+  static void check(String planPath, String path, double told, Findings findings) {
+    for (Term term : ALL) {
+      if (term.path().equals(planPath)) {
+        check(term, path, told, findings);
       }
     }
   }
@@ -173,6 +168,22 @@ public final class Terms {
       sum += Math.abs(twice) / 2;
     }
     return sum;
+  }
+
+  private static void check(Term term, String path, double told, Findings findings) {
+    if (told < term.from() || told > term.to()) {
+      findings.error(
+          "out-of-range",
+          place(path),
+          "name",
+          term.name(),
+          "told",
+          Amount.of(told, term.dimension()),
+          "from",
+          Amount.of(term.from(), term.dimension()),
+          "to",
+          Amount.of(term.to(), term.dimension()));
+    }
   }
 
   private static Place place(String path) {

@@ -8,8 +8,13 @@ import java.util.Optional;
  * @param method how it is interpolated; kriging unless told
  * @param drift the trend; linear unless told, none where a variogram is given
  * @param variogram a variogram to use untouched; fitted unless told
+ * @param nextReadings how many places for one more reading are wanted; 3 unless told
  */
-public record SurfaceWish(Method method, Drift drift, Optional<Variogram> variogram) {
+public record SurfaceWish(
+    Method method, Drift drift, Optional<Variogram> variogram, Integer nextReadings) {
+
+  /** Places for one more reading that are told unasked. */
+  public static final int USUAL_NEXT_READINGS = 3;
 
   /** Fills in what was left out. */
   public SurfaceWish {
@@ -17,6 +22,12 @@ public record SurfaceWish(Method method, Drift drift, Optional<Variogram> variog
     if (drift == null) {
       drift = variogram.isPresent() ? Drift.NONE : Drift.LINEAR;
     }
+    nextReadings = nextReadings == null ? USUAL_NEXT_READINGS : nextReadings;
+  }
+
+  /** The usual number of next readings. */
+  public SurfaceWish(Method method, Drift drift, Optional<Variogram> variogram) {
+    this(method, drift, variogram, null);
   }
 
   /** Everything left to the service. */

@@ -1,6 +1,7 @@
 package dev.fillplane.web;
 
 import io.javalin.http.Context;
+import java.util.Optional;
 
 /** Answers the posts of one {@link Calculation}. */
 record Endpoint<Q>(Calculation<Q> calculation, Desk desk, Slots slots) {
@@ -8,7 +9,8 @@ record Endpoint<Q>(Calculation<Q> calculation, Desk desk, Slots slots) {
   void handle(Context context) {
     Accepted.check(context, calculation.mediaType());
     byte[] body = Body.bytes(context);
-    byte[] answer = slots.run(() -> desk.answer(calculation, Body.parse(body)));
+    Optional<String> layers = Optional.ofNullable(context.queryParam("layers"));
+    byte[] answer = slots.run(() -> desk.answer(calculation, Body.parse(body), layers));
     context.contentType(calculation.mediaType()).result(answer);
   }
 }
