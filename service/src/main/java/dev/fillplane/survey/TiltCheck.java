@@ -16,6 +16,9 @@ final class TiltCheck {
   /** A tilt is seen where its deviation falls below this share of what it was beforehand. */
   private static final double SEEN = 0.95;
 
+  /** A height below the usual error of placing is not worth a word (common practice, no source). */
+  private static final double LEAST = 0.0005;
+
   private final Network network;
   private final Lasers lasers;
   private final Place place;
@@ -48,7 +51,7 @@ final class TiltCheck {
     boolean seen =
         IntStream.of(tilted)
             .anyMatch(setup -> planes.sharperTilt(setup) < SEEN * lasers.deviation());
-    if (tilted.length > 0 && !seen) {
+    if (!seen && reach * lasers.deviation() > LEAST) {
       findings.warning(
           "tilt-unseen",
           place,

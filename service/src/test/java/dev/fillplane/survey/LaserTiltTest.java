@@ -44,7 +44,17 @@ class LaserTiltTest {
     assertEquals(List.of("tilt-unseen #/survey"), one().findings());
     Map<String, Object> values = one().allFindings().get(0).values();
     assertEquals(0.001, ((Amount) values.get("off")).si(), EXACT);
+    assertEquals(List.of(), one().laserTilt(0.00004).findings());
     assertEquals(List.of(), one().laserTilt(0).findings());
+  }
+
+  /** A second setup over one point only shows as little; benchmarks far apart show enough. */
+  @Test
+  void whatShowsNothingIsWarnedOfToo() {
+    SurveyBuilder two = one().setup("B").read("P", 0, 0, 1.0).read("S", 0, 20, 1.0);
+    assertEquals(List.of("tilt-unseen #/survey"), two.findings());
+    SurveyBuilder pegged = one().benchmark("P", 0).benchmark("Q", -0.1);
+    assertEquals(List.of(), pegged.findings());
   }
 
   /** About the laser where its place is told; from a benchmark the laser's place does not count. */
@@ -110,7 +120,7 @@ class LaserTiltTest {
     SurveyBuilder survey = new SurveyBuilder().laserTilt(0.0003).setup("A");
     for (int i = 0; i < 36; i++) {
       double x = 5.0 * (i % 6);
-      double y = 5.0 * (i / 6);
+      double y = 5.0 * Math.floorDiv(i, 6);
       double plane = 1.4 + 0.0003 * (x - 12.5) - 0.0002 * (y - 12.5);
       survey.read("p" + i, x, y, plane + 0.001 * random.nextGaussian()).benchmark("p" + i, 0);
     }

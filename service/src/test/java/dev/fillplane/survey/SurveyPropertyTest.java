@@ -67,7 +67,9 @@ class SurveyPropertyTest {
   @Test
   void orderOfReadingsAndNamesDoNotMatter() {
     for (long seed = 0; seed < NETWORKS; seed++) {
-      Survey survey = RandomNetwork.make(seed);
+      Survey made = RandomNetwork.make(seed);
+      double tilt = seed % 2 * 0.0003;
+      Survey survey = RandomNetwork.with(made.setups(), made.benchmarks(), tilt);
       Elevations before = adjust(survey);
       List<Setup> renamed = new ArrayList<>();
       for (Setup setup : RandomNetwork.shuffled(survey, new Random(seed)).setups()) {
@@ -77,7 +79,7 @@ class SurveyPropertyTest {
           survey.benchmarks().stream()
               .map(b -> new Benchmark("point " + hash(b.point()), b.elevation()))
               .toList();
-      Elevations after = adjust(RandomNetwork.with(renamed, benchmarks));
+      Elevations after = adjust(RandomNetwork.with(renamed, benchmarks, tilt));
       for (AdjustedPoint one : before.points()) {
         AdjustedPoint other = point(after, "point " + hash(one.point()));
         assertEquals(one.elevation(), other.elevation(), 0);
@@ -86,6 +88,8 @@ class SurveyPropertyTest {
       }
       assertEquals(before.setups(), after.setups());
       assertEquals(before.misclosure(), after.misclosure());
+      assertEquals(before.loops(), after.loops());
+      assertEquals(before.ties(), after.ties());
       assertEquals(
           before.suspects().stream().map(Suspect::standardized).toList(),
           after.suspects().stream().map(Suspect::standardized).toList());

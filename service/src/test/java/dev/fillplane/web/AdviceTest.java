@@ -70,11 +70,14 @@ class AdviceTest {
   }
 
   @Test
-  void oneSetupCannotShowATiltedLaser() {
+  void oneWideSetupCannotShowATiltedLaser() {
+    assertNotTold("tilt-unseen");
+    table(0, 0, 3, 0, 0, 2.9);
     assertNotTold("tilt-unseen");
     wider(8);
     table(0, 0, 8, 0, 0, 2.9);
     assertTold("tilt-unseen", "#/survey");
+    assertTrue(sentence("tilt-unseen").contains(" by 0.5 mm"));
   }
 
   @Test
