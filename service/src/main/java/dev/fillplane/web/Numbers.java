@@ -1,9 +1,11 @@
 package dev.fillplane.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.POJONode;
 import dev.fillplane.finding.Place;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.web.json.Sentences;
+import dev.fillplane.web.json.TableValues;
 import java.util.List;
 import java.util.Map;
 
@@ -23,6 +25,10 @@ final class Numbers {
           findInfinite(element, place.at(i), faults);
         }
       }
+    } else if (node instanceof POJONode values) {
+      ((TableValues) values.getPojo())
+          .odd()
+          .forEach((index, element) -> findInfinite(element, place.at(index), faults));
     } else if (isInfinite(node)) {
       faults.add(
           new Problem.Error(
