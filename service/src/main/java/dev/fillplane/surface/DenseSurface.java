@@ -18,8 +18,7 @@ import org.tinfour.common.Vertex;
  * nearest place of the hull. Readings at one x and y are one place of their mean elevation.
  *
  * <p>Half the variance of a reading is taken as shared by all (how the instrument was levelled and
- * placed: a plane of three random numbers, one reading error's half on average over the readings),
- * half as its own. {@link #deviation} puts together the shared part, which grows away from the
+ * placed: a plane of three random numbers), half as its own. {@link #deviation} puts together the shared part, which grows away from the
  * middle, one reading's own error and a {@link Roughness} that grows with the distance to the
  * nearest reading. Our choices, no source; errors of a method like this are not known exactly.
  *
@@ -56,7 +55,7 @@ public final class DenseSurface implements FittedSurface {
     int[] told = IntStream.range(0, sample.length).filter(i -> omissions[i] != null).toArray();
     Omission[] kept = Arrays.stream(told).mapToObj(i -> omissions[i]).toArray(Omission[]::new);
     int[] where = Arrays.stream(told).map(i -> sample[i]).toArray();
-    roughness = Roughness.of(places, where, kept, variance * (1 - SHARED));
+    roughness = Roughness.of(places, where, kept, variance);
     crossValidation = crossValidation(kept);
   }
 
@@ -183,8 +182,7 @@ public final class DenseSurface implements FittedSurface {
 
   @Override
   public LeaveOneOut leaveOneOut() {
-    return new DenseDoubts(places, triangulation)
-        .find(method, roughness, variance * (1 - SHARED));
+    return new DenseDoubts(places, triangulation).find(method, roughness, variance);
   }
 
   @Override
