@@ -6,12 +6,16 @@ import org.tinfour.common.IIncrementalTin;
 import org.tinfour.common.IIncrementalTinNavigator;
 import org.tinfour.common.IQuadEdge;
 import org.tinfour.common.Vertex;
-import org.tinfour.standard.IncrementalTin;
+import org.tinfour.semivirtual.SemiVirtualIncrementalTin;
 
-/** The Delaunay triangulation of some places. Never changed once built, so threads may share it. */
+/**
+ * The Delaunay triangulation of some places. Never changed once built, so threads may share it. Its
+ * edges stand in arrays: for a million places an object for each would cost as much time in
+ * collecting garbage as in building.
+ */
 final class Triangulation {
 
-  private final IncrementalTin tin;
+  private final IIncrementalTin tin;
 
   /** Of the places {@code which}, or of all where that is null; best in Hilbert order. */
   private Triangulation(double[] x, double[] y, int[] which) {
@@ -30,7 +34,7 @@ final class Triangulation {
       south = Math.min(south, y[place]);
     }
     double area = Math.max((east - west) * (north - south), Double.MIN_NORMAL);
-    tin = new IncrementalTin(Math.sqrt(area / count));
+    tin = new SemiVirtualIncrementalTin(Math.sqrt(area / count));
     tin.add(vertices, null);
   }
 
