@@ -51,7 +51,7 @@ class DenseSurfaceTest {
 
   @ParameterizedTest
   @EnumSource(names = {"NATURAL_NEIGHBOUR", "TRIANGLES"})
-  void bulkIsOneByOneToTheBit(Method method) {
+  void bulkIsAsOneByOne(Method method) {
     DenseSurface surface = DenseSurface.fit(Floors.scattered(500, 5, Floors::bumpy), method);
     double[] all = surface.elevations(AT_X, AT_Y);
     for (int i = 0; i < all.length; i++) {
