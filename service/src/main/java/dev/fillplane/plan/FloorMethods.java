@@ -57,6 +57,13 @@ final class FloorMethods {
               "Patterson and Thompson, Biometrika 58 (1971); from memory",
               "readings at 8 places or more; fewer use a sill of (3 mm)^2 and a range of 3 m"),
           new Method(
+              "surface-dense",
+              "The floor between many readings",
+              "natural neighbours by stolen areas, or the planes of Delaunay triangles; outside"
+                  + " the hull on from its nearest place along the least-squares plane",
+              "Sibson 1981; from memory. Checked against CGAL 5.5.1 and SciPy 1.17.1",
+              "3 to 1,000,000 readings; chosen unasked over 2,000"),
+          new Method(
               "volume-odds",
               "How sure the volume is",
               "quantiles over 200 conditional realisations, each clipped and integrated",

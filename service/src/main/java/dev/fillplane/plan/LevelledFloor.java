@@ -14,10 +14,11 @@ import dev.fillplane.material.DataSheet;
 import dev.fillplane.room.Room;
 import dev.fillplane.supply.Minimums;
 import dev.fillplane.surface.CellSize;
+import dev.fillplane.surface.FittedSurface;
+import dev.fillplane.surface.FloorFit;
 import dev.fillplane.surface.FloorPoints;
+import dev.fillplane.surface.FloorResiduals;
 import dev.fillplane.surface.FloorSample;
-import dev.fillplane.surface.KrigedSurface;
-import dev.fillplane.surface.Realisations;
 import dev.fillplane.surface.SpotsCheck;
 import dev.fillplane.surface.SurfaceSummary;
 import dev.fillplane.survey.Elevations;
@@ -47,9 +48,9 @@ final class LevelledFloor {
   private final Findings findings;
   private final RoomReadings readings;
   private final Elevations elevations;
-  private final KrigedSurface surface;
+  private final FittedSurface surface;
   private final FloorSample sample;
-  private final Realisations realisations;
+  private final FloorResiduals realisations;
   private final double minimumDepth;
   private final HighPoints highs;
   private final FoundTarget target;
@@ -74,10 +75,11 @@ final class LevelledFloor {
     double cell =
         CellSize.choose(request.rooms(), request.grid().cell(), Place.root().at("grid"), findings);
     findings.throwIfErrors();
-    surface = KrigedSurface.fit(readings.spots(), request.surface());
+    surface =
+        FloorFit.fit(readings.spots(), request.surface(), Place.root().at("surface"), findings);
     elevations = readings.withSuspects(adjusted, surface.leaveOneOut());
     sample = FloorSample.of(request.rooms(), surface, cell);
-    realisations = Realisations.draw(surface, polygons(), REALISATIONS, request.seed());
+    realisations = surface.realisations(polygons(), REALISATIONS, request.seed());
     minimumDepth = request.target().minimumDepth().orElse(Minimums.depth(request.rooms(), sheet));
     Minimums.check(
         request.target().minimumDepth(),

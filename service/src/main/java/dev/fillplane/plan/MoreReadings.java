@@ -3,6 +3,7 @@ package dev.fillplane.plan;
 import dev.fillplane.depth.DepthField;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.surface.Deviations;
+import dev.fillplane.surface.FittedSurface;
 import dev.fillplane.surface.FloorNodes;
 import dev.fillplane.surface.FloorSample;
 import dev.fillplane.surface.KrigedSurface;
@@ -16,19 +17,25 @@ import dev.fillplane.target.Plane;
 import java.util.List;
 import org.locationtech.jts.geom.Polygon;
 
-/** What the summary of a surface says of more readings: where they help, and how unsure it is. */
+/**
+ * What the summary of a surface says of more readings: where they help, and how unsure it is.
+ * Nothing of a dense survey, in which one more reading changes nothing.
+ */
 final class MoreReadings {
 
   private MoreReadings() {}
 
   static SurfaceSummary told(
       PlanRequest request,
-      KrigedSurface surface,
+      FittedSurface fitted,
       Spots spots,
       FloorSample sample,
       DepthField field,
       Plane target,
       DataSheet sheet) {
+    if (!(fitted instanceof KrigedSurface surface)) {
+      return fitted.summary();
+    }
     FloorNodes nodes = FloorNodes.of(sample, target.elevation(), target.slopeX(), target.slopeY());
     VolumeSpread spread = VolumeSpread.after(surface, nodes);
     Deviations deviations = Deviations.of(nodes, spread);

@@ -27,9 +27,6 @@ import java.util.stream.Collectors;
  */
 record RoomReadings(List<String> names, Spots spots, boolean thin) {
 
-  /** Readings that a surface is laid through at most. */
-  static final int MOST = 2_000;
-
   private static final double SUSPECT = 3;
   private static final int NAMED = 5;
   private static final Place SURVEY = Place.root().at("survey");
@@ -67,9 +64,6 @@ record RoomReadings(List<String> names, Spots spots, boolean thin) {
     if (inside == 0) {
       findings.error("no-reading-in-a-room", SURVEY, "outside", outside.size());
       return;
-    }
-    if (inside > MOST) {
-      findings.error("too-many-readings", SURVEY, "count", inside, "most", MOST);
     }
     if (!outside.isEmpty()) {
       String names = outside.stream().limit(NAMED).collect(Collectors.joining(", "));

@@ -3,6 +3,7 @@ package dev.fillplane.surface;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Polygon;
 
 /**
  * The floor between measured spots by kriging: a drift (constant or plane) by generalised least
@@ -27,7 +28,7 @@ import java.util.Optional;
  *
  * @see CovarianceFit
  */
-public final class KrigedSurface implements Surface {
+public final class KrigedSurface implements FittedSurface {
 
   /** Least variance of a measurement in m2: (0.1 mm)^2. */
   public static final double LEAST_VARIANCE = 1e-8;
@@ -156,13 +157,20 @@ public final class KrigedSurface implements Surface {
   }
 
   /** What was used; the cross-validation is worked out at each call. */
+  @Override
   public SurfaceSummary summary() {
     return new SurfaceSummary(Method.KRIGING, drift, variogram, leaveOneOut().crossValidation());
   }
 
   /** Each spot against the others; worked out at each call. */
+  @Override
   public LeaveOneOut leaveOneOut() {
     return system.leaveOneOut();
+  }
+
+  @Override
+  public FloorResiduals realisations(List<Polygon> rooms, int count, long seed) {
+    return Realisations.draw(this, rooms, count, seed);
   }
 
   private double[] localX(double[] x, int from, int to) {

@@ -34,19 +34,29 @@ public final class SpotsCheck {
   }
 
   private static boolean onALine(Spots spots) {
-    LocalSpots local = LocalSpots.of(spots);
+    Box box = Box.of(spots.x(), spots.y());
+    int count = spots.count();
+    double middleX = 0;
+    double middleY = 0;
     double xx = 0;
     double yy = 0;
     double xy = 0;
-    for (int i = 0; i < local.count(); i++) {
-      xx += local.x()[i] * local.x()[i];
-      yy += local.y()[i] * local.y()[i];
-      xy += local.x()[i] * local.y()[i];
+    for (int i = 0; i < count; i++) {
+      double x = spots.x()[i] - box.middleX();
+      double y = spots.y()[i] - box.middleY();
+      middleX += x;
+      middleY += y;
+      xx += x * x;
+      yy += y * y;
+      xy += x * y;
     }
+    xx -= middleX * middleX / count;
+    yy -= middleY * middleY / count;
+    xy -= middleX * middleY / count;
     double along = (xx + yy + Math.hypot(xx - yy, 2 * xy)) / 2;
     double across = along > 0 ? Math.max(0, (xx * yy - xy * xy) / along) : 0;
-    double width = Math.sqrt(across / local.count());
-    double length = Math.sqrt(along / local.count());
+    double width = Math.sqrt(across / count);
+    double length = Math.sqrt(along / count);
     return width <= Math.max(LEAST_WIDTH, LEAST_WIDTH_PER_LENGTH * length);
   }
 }

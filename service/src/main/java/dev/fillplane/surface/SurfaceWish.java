@@ -5,20 +5,19 @@ import java.util.Optional;
 /**
  * How the floor between the readings is wanted.
  *
- * @param method how it is interpolated; kriging unless told
+ * @param method how it is interpolated; chosen by {@link FloorFit} unless told
  * @param drift the trend; linear unless told, none where a variogram is given
  * @param variogram a variogram to use untouched; fitted unless told
  * @param nextReadings how many places for one more reading are wanted; 3 unless told
  */
 public record SurfaceWish(
-    Method method, Drift drift, Optional<Variogram> variogram, Integer nextReadings) {
+    Optional<Method> method, Drift drift, Optional<Variogram> variogram, Integer nextReadings) {
 
   /** Places for one more reading that are told unasked. */
   public static final int USUAL_NEXT_READINGS = 3;
 
   /** Fills in what was left out. */
   public SurfaceWish {
-    method = method == null ? Method.KRIGING : method;
     if (drift == null) {
       drift = variogram.isPresent() ? Drift.NONE : Drift.LINEAR;
     }
@@ -26,12 +25,12 @@ public record SurfaceWish(
   }
 
   /** The usual number of next readings. */
-  public SurfaceWish(Method method, Drift drift, Optional<Variogram> variogram) {
+  public SurfaceWish(Optional<Method> method, Drift drift, Optional<Variogram> variogram) {
     this(method, drift, variogram, null);
   }
 
   /** Everything left to the service. */
   public static SurfaceWish usual() {
-    return new SurfaceWish(null, null, Optional.empty());
+    return new SurfaceWish(Optional.empty(), null, Optional.empty());
   }
 }

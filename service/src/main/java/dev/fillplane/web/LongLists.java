@@ -4,8 +4,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.POJONode;
 import dev.fillplane.finding.Place;
 import dev.fillplane.openapi.Contract;
+import dev.fillplane.web.json.TableValues;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -70,7 +72,10 @@ final class LongLists {
       rest.set("elevations", cut(survey.get("elevations")));
     }
     JsonNode table = survey.path("table");
-    if (isLong(table.path("values"))) {
+    if (table.path("values") instanceof POJONode values) {
+      ArrayNode first = numbers(values, place.at("table").at("values"), faults);
+      rest.set("table", with(table, "values", first));
+    } else if (isLong(table.path("values"))) {
       numbers(table.get("values"), place.at("table").at("values"), faults);
       rest.set("table", with(table, "values", cut(table.get("values"))));
     }
@@ -99,7 +104,7 @@ final class LongLists {
     lists.add(survey.path("elevations"));
     lists.add(survey.path("table").path("values"));
     survey.path("setups").forEach(setup -> lists.add(setup.path("readings")));
-    return lists.stream().anyMatch(LongLists::isLong);
+    return lists.stream().anyMatch(list -> list.isPojo() || isLong(list));
   }
 
   private static boolean isLong(JsonNode list) {
@@ -123,25 +128,48 @@ final class LongLists {
 
   private void objects(
       JsonNode list, FlatShape shape, int maximum, Place place, List<Problem.Fault> faults) {
-    tooMany(list, maximum, place, faults);
+    tooMany(list.size(), maximum, place, faults);
     for (int i = kept; i < list.size(); i++) {
       shape.check(list.get(i), place, i, faults);
     }
   }
 
   private void numbers(JsonNode list, Place place, List<Problem.Fault> faults) {
-    tooMany(list, maximumValues, place, faults);
+    tooMany(list.size(), maximumValues, place, faults);
     for (int i = kept; i < list.size(); i++) {
-      if (!list.get(i).isNumber()) {
-        faults.add(
-            SchemaGate.fault(
-                "type", place.at(i).toString(), "", JsonNodeFactory.instance.textNode("number")));
-      }
+      number(list.get(i), place.at(i), faults);
     }
   }
 
-  private static void tooMany(JsonNode list, int maximum, Place place, List<Problem.Fault> faults) {
-    if (list.size() > maximum) {
+  /**
+   * Checks numbers that have no nodes.
+   *
+   * @return for the general validator: all of a few, else the first of them
+   */
+  private ArrayNode numbers(POJONode list, Place place, List<Problem.Fault> faults) {
+    TableValues values = (TableValues) list.getPojo();
+    boolean few = values.count() <= LONG;
+    ArrayNode first = JsonNodeFactory.instance.arrayNode();
+    for (int i = 0; i < (few ? values.count() : kept); i++) {
+      first.add(values.node(i));
+    }
+    if (!few) {
+      tooMany(values.count(), maximumValues, place, faults);
+      values.odd().tailMap(kept).forEach((i, odd) -> number(odd, place.at(i), faults));
+    }
+    return first;
+  }
+
+  private static void number(JsonNode element, Place place, List<Problem.Fault> faults) {
+    if (!element.isNumber()) {
+      faults.add(
+          SchemaGate.fault(
+              "type", place.toString(), "", JsonNodeFactory.instance.textNode("number")));
+    }
+  }
+
+  private static void tooMany(int count, int maximum, Place place, List<Problem.Fault> faults) {
+    if (count > maximum) {
       faults.add(
           SchemaGate.fault(
               "maxItems", place.toString(), "", JsonNodeFactory.instance.numberNode(maximum)));

@@ -1,17 +1,17 @@
 package dev.fillplane.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.POJONode;
 import dev.fillplane.finding.Place;
 import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.web.json.Json;
 import dev.fillplane.web.json.Sentences;
+import dev.fillplane.web.json.TableValues;
 import java.util.List;
 import java.util.Map;
 
 /** Finds numbers that are JSON but cannot be a measurement, such as {@code 1e999}. */
 final class Numbers {
-
-  /** Larger numbers measure nothing on a floor, and their products need not stay finite. */
-  private static final double LARGEST = 1e16;
 
   private Numbers() {}
 
@@ -26,6 +26,10 @@ final class Numbers {
           findTooLarge(element, place.at(i), faults);
         }
       }
+    } else if (node instanceof POJONode values) {
+      ((TableValues) values.getPojo())
+          .odd()
+          .forEach((index, element) -> findTooLarge(element, place.at(index), faults));
     } else if (isTooLarge(node)) {
       faults.add(
           new Problem.Fault(
@@ -36,6 +40,6 @@ final class Numbers {
   }
 
   private static boolean isTooLarge(JsonNode node) {
-    return node.isNumber() && !(Math.abs(node.doubleValue()) <= LARGEST);
+    return node.isNumber() && !(Math.abs(node.doubleValue()) <= Json.LARGEST_NUMBER);
   }
 }

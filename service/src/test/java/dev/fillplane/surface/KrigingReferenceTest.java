@@ -97,13 +97,13 @@ class KrigingReferenceTest {
     assertTrue(rms < 0.0075, "rms " + rms);
   }
 
-  private static Geometry hull(double[] x, double[] y) {
+  static Geometry hull(double[] x, double[] y) {
     Coordinate[] coordinates = new Coordinate[x.length];
     Arrays.setAll(coordinates, i -> new Coordinate(x[i], y[i]));
     return new GeometryFactory().createMultiPointFromCoords(coordinates).convexHull();
   }
 
-  private static double franke(double x, double y) {
+  static double franke(double x, double y) {
     return 0.75 * Math.exp(-(Math.pow(9 * x - 2, 2) + Math.pow(9 * y - 2, 2)) / 4)
         + 0.75 * Math.exp(-Math.pow(9 * x + 1, 2) / 49 - (9 * y + 1) / 10)
         + 0.5 * Math.exp(-(Math.pow(9 * x - 7, 2) + Math.pow(9 * y - 3, 2)) / 4)

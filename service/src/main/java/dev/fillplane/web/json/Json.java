@@ -2,6 +2,7 @@ package dev.fillplane.web.json;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -9,6 +10,7 @@ import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
@@ -28,20 +30,28 @@ public final class Json {
   /** How long the name of a property of a request may be. */
   public static final int NAME_LIMIT = 100;
 
+  /** Numbers beyond this measure nothing; kept low enough for any unit and any product of two. */
+  public static final double LARGEST_NUMBER = 1e16;
+
   private static final Map<UnitSystem, ObjectMapper> MAPPERS = mappers();
   private static final ObjectMapper TREES = plain();
+  private static final ObjectReader ELEMENTS =
+      TREES.readerFor(JsonNode.class).without(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
 
   private Json() {}
 
   /**
-   * The tree of a request.
+   * The tree of a request. The numbers of the table of its survey have no nodes of their own but
+   * are the {@link TableValues} of one node.
    *
    * @throws IOException if {@code body} is not one JSON value: malformed, with trailing text, with
    *     a property told twice, nested deeper or named longer than allowed
    */
   public static JsonNode tree(byte[] body) throws IOException {
-    JsonNode tree = TREES.readTree(body);
-    return tree == null ? TREES.missingNode() : tree;
+    try (JsonParser in = new TableParser(TREES.createParser(body), ELEMENTS)) {
+      JsonNode tree = TREES.readTree(in);
+      return tree == null ? TREES.missingNode() : tree;
+    }
   }
 
   /**
@@ -75,7 +85,10 @@ public final class Json {
     return MAPPERS.get(units).valueToTree(value);
   }
 
-  /** {@code tree} with the properties of every object in the order of their names. */
+  /**
+   * {@code tree} with the properties of every object in the order of their names and {@link
+   * TableValues} as a hash of their numbers.
+   */
   public static byte[] canonical(JsonNode tree) {
     try {
       return TREES.writeValueAsBytes(TREES.treeToValue(tree, Object.class));
@@ -105,6 +118,7 @@ public final class Json {
     JsonFactory factory =
         JsonFactory.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER)
             .streamReadConstraints(
                 StreamReadConstraints.builder()
                     .maxNestingDepth(NESTING_LIMIT)

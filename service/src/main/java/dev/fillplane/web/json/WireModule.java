@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.deser.std.StdDeserializer;
 import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.node.POJONode;
 import com.fasterxml.jackson.databind.ser.std.StdSerializer;
 import dev.fillplane.depth.Contours;
 import dev.fillplane.depth.Grid;
@@ -26,6 +27,7 @@ import dev.fillplane.survey.Column;
 import dev.fillplane.survey.Table;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -223,13 +225,25 @@ final class WireModule extends SimpleModule {
         }
       }
     }
-    JsonNode numbers = tree.get("values");
-    double[] values = new double[numbers.size()];
+    double[] values = numbers(tree.get("values"));
+    Unit[] units =
+        columns.stream().map(column -> column.dimension().unit(system)).toArray(Unit[]::new);
     for (int i = 0; i < values.length; i++) {
-      Unit unit = columns.get(i % columns.size()).dimension().unit(system);
-      values[i] = unit.toSi(numbers.get(i).doubleValue());
+      values[i] = units[i % units.length].toSi(values[i]);
     }
     return new Table(columns, values);
+  }
+
+  private static double[] numbers(JsonNode told) {
+    if (told.isPojo()) {
+      TableValues values = (TableValues) ((POJONode) told).getPojo();
+      double[] numbers = new double[values.count()];
+      Arrays.setAll(numbers, values::number);
+      return numbers;
+    }
+    double[] numbers = new double[told.size()];
+    Arrays.setAll(numbers, i -> told.get(i).doubleValue());
+    return numbers;
   }
 
   private <T> void write(Class<T> type, Writer<T> writer) {

@@ -1,0 +1,44 @@
+package dev.fillplane.surface;
+
+import dev.fillplane.finding.Findings;
+import dev.fillplane.finding.Place;
+
+/**
+ * Lays a floor through readings by the method that was asked for: kriging of up to {@link
+ * #MOST_KRIGED} readings unless told, natural neighbours of more.
+ */
+public final class FloorFit {
+
+  /** Readings that are kriged at most; beyond, its time grows too long. */
+  public static final int MOST_KRIGED = 2_000;
+
+  private FloorFit() {}
+
+  /**
+   * The floor through {@code spots}, which pass {@link SpotsCheck}.
+   *
+   * @param place of the wish in the request
+   * @throws dev.fillplane.finding.FindingsException if {@code findings} has errors, from here or
+   *     from before
+   */
+  public static FittedSurface fit(Spots spots, SurfaceWish wish, Place place, Findings findings) {
+    boolean many = spots.count() > MOST_KRIGED;
+    Method method = wish.method().orElse(many ? Method.NATURAL_NEIGHBOUR : Method.KRIGING);
+    if (many && method == Method.KRIGING) {
+      findings.error(
+          "too-many-to-krige", place.at("method"), "count", spots.count(), "most", MOST_KRIGED);
+    }
+    findings.throwIfErrors();
+    if (method == Method.KRIGING) {
+      return KrigedSurface.fit(spots, wish);
+    }
+    if (wish.method().isEmpty()) {
+      findings.warning(
+          "natural-neighbours-chosen", place, "count", spots.count(), "most", MOST_KRIGED);
+    }
+    if (wish.variogram().isPresent()) {
+      findings.warning("variogram-not-used", place.at("variogram"));
+    }
+    return DenseSurface.fit(spots, method);
+  }
+}
