@@ -19,7 +19,9 @@ import dev.fillplane.surface.FloorSample;
 import dev.fillplane.surface.KrigedSurface;
 import dev.fillplane.surface.Realisations;
 import dev.fillplane.surface.SpotsCheck;
+import dev.fillplane.surface.StepCheck;
 import dev.fillplane.surface.SurfaceSummary;
+import dev.fillplane.surface.SurfaceWish;
 import dev.fillplane.survey.Elevations;
 import dev.fillplane.survey.SurveyAdjustment;
 import dev.fillplane.target.FoundTarget;
@@ -74,7 +76,15 @@ final class LevelledFloor {
     double cell =
         CellSize.choose(request.rooms(), request.grid().cell(), Place.root().at("grid"), findings);
     findings.throwIfErrors();
-    surface = KrigedSurface.fit(readings.spots(), request.surface());
+    SurfaceWish wish =
+        StepCheck.told(
+            request.surface(),
+            readings.spots(),
+            polygons(),
+            Place.root().at("surface").at("steps"),
+            findings);
+    findings.throwIfErrors();
+    surface = KrigedSurface.fit(readings.spots(), wish, polygons());
     elevations = readings.withSuspects(adjusted, surface.leaveOneOut());
     sample = FloorSample.of(request.rooms(), surface, cell);
     realisations = Realisations.draw(surface, polygons(), REALISATIONS, request.seed());

@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -8,11 +9,14 @@ import java.util.Optional;
  * @param method how it is interpolated; kriging unless told
  * @param drift the trend; linear unless told, none where a variogram is given
  * @param variogram a variogram to use untouched; fitted unless told
+ * @param steps lines across which the floor may jump; none unless told
  */
-public record SurfaceWish(Method method, Drift drift, Optional<Variogram> variogram) {
+public record SurfaceWish(
+    Method method, Drift drift, Optional<Variogram> variogram, List<Step> steps) {
 
   /** Fills in what was left out. */
   public SurfaceWish {
+    steps = steps == null ? List.of() : List.copyOf(steps);
     method = method == null ? Method.KRIGING : method;
     if (drift == null) {
       drift = variogram.isPresent() ? Drift.NONE : Drift.LINEAR;
@@ -21,6 +25,6 @@ public record SurfaceWish(Method method, Drift drift, Optional<Variogram> variog
 
   /** Everything left to the service. */
   public static SurfaceWish usual() {
-    return new SurfaceWish(null, null, Optional.empty());
+    return new SurfaceWish(null, null, Optional.empty(), null);
   }
 }

@@ -47,7 +47,7 @@ class KrigedPlaneTest {
             new double[] {0, 4, 0}, new double[] {0, 0, 3}, new double[] {0.001, 0.005, 0.010});
     for (Drift drift : Drift.values()) {
       KrigedSurface surface =
-          KrigedSurface.fit(spots, new SurfaceWish(null, drift, Optional.empty()));
+          KrigedSurface.fit(spots, new SurfaceWish(null, drift, Optional.empty(), null));
       assertEquals(0.001 + 0.001 * 1.5 + 0.003 * 2.5, surface.elevation(1.5, 2.5), 1e-12);
       assertEquals(
           new SurfaceSummary(Method.KRIGING, Drift.LINEAR, Optional.empty(), Optional.empty()),
