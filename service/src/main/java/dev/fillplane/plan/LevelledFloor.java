@@ -20,7 +20,9 @@ import dev.fillplane.surface.FloorPoints;
 import dev.fillplane.surface.FloorResiduals;
 import dev.fillplane.surface.FloorSample;
 import dev.fillplane.surface.SpotsCheck;
+import dev.fillplane.surface.StepCheck;
 import dev.fillplane.surface.SurfaceSummary;
+import dev.fillplane.surface.SurfaceWish;
 import dev.fillplane.survey.Elevations;
 import dev.fillplane.survey.SurveyAdjustment;
 import dev.fillplane.target.FoundTarget;
@@ -75,8 +77,16 @@ final class LevelledFloor {
     double cell =
         CellSize.choose(request.rooms(), request.grid().cell(), Place.root().at("grid"), findings);
     findings.throwIfErrors();
+    SurfaceWish wish =
+        StepCheck.told(
+            request.surface(),
+            readings.spots(),
+            polygons(),
+            Place.root().at("surface").at("steps"),
+            findings);
+    findings.throwIfErrors();
     surface =
-        FloorFit.fit(readings.spots(), request.surface(), Place.root().at("surface"), findings);
+        FloorFit.fit(readings.spots(), wish, polygons(), Place.root().at("surface"), findings);
     elevations = readings.withSuspects(adjusted, surface.leaveOneOut());
     sample = FloorSample.of(request.rooms(), surface, cell);
     realisations = surface.realisations(polygons(), REALISATIONS, request.seed());

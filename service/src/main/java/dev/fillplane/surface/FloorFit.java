@@ -2,6 +2,8 @@ package dev.fillplane.surface;
 
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
+import java.util.List;
+import org.locationtech.jts.geom.Polygon;
 
 /**
  * Lays a floor through readings by the method that was asked for: kriging of up to {@link
@@ -17,11 +19,13 @@ public final class FloorFit {
   /**
    * The floor through {@code spots}, which pass {@link SpotsCheck}.
    *
+   * @param rooms that steps are limited to
    * @param place of the wish in the request
    * @throws dev.fillplane.finding.FindingsException if {@code findings} has errors, from here or
    *     from before
    */
-  public static FittedSurface fit(Spots spots, SurfaceWish wish, Place place, Findings findings) {
+  public static FittedSurface fit(
+      Spots spots, SurfaceWish wish, List<Polygon> rooms, Place place, Findings findings) {
     boolean many = spots.count() > MOST_KRIGED;
     Method method = wish.method().orElse(many ? Method.NATURAL_NEIGHBOUR : Method.KRIGING);
     if (many && method == Method.KRIGING) {
@@ -30,7 +34,7 @@ public final class FloorFit {
     }
     findings.throwIfErrors();
     if (method == Method.KRIGING) {
-      return KrigedSurface.fit(spots, wish);
+      return KrigedSurface.fit(spots, wish, rooms);
     }
     if (wish.method().isEmpty()) {
       findings.warning(
@@ -38,6 +42,9 @@ public final class FloorFit {
     }
     if (wish.variogram().isPresent()) {
       findings.warning("variogram-not-used", place.at("variogram"));
+    }
+    if (!wish.steps().isEmpty()) {
+      findings.warning("steps-not-used", place.at("steps"));
     }
     return DenseSurface.fit(spots, method);
   }

@@ -35,6 +35,7 @@ public final class KrigedSurface implements FittedSurface {
 
   private final LocalSpots spots;
   private final Drift drift;
+  private final DriftTerms terms;
   private final Variogram used;
   private final Optional<Variogram> variogram;
   private final KrigingSystem system;
@@ -45,14 +46,16 @@ public final class KrigedSurface implements FittedSurface {
   private KrigedSurface(
       LocalSpots spots,
       Drift drift,
+      DriftTerms terms,
       Variogram used,
       boolean shown,
       boolean fitted,
       Spacing spacing) {
     this.spots = spots;
     this.drift = drift;
+    this.terms = terms;
     this.variogram = shown ? Optional.of(used) : Optional.empty();
-    this.system = new KrigingSystem(spots, DriftTerms.of(drift, spacing.extent()), used);
+    this.system = new KrigingSystem(spots, terms, used);
     this.kriging = new Kriging(system);
     this.used = used;
     this.spacing = spacing;
@@ -65,6 +68,15 @@ public final class KrigedSurface implements FittedSurface {
    * @throws IllegalArgumentException if {@link SpotsCheck#unfit} says so
    */
   public static KrigedSurface fit(Spots spots, SurfaceWish wish) {
+    return fit(spots, wish, List.of());
+  }
+
+  /**
+   * The same where steps jump only in the rooms that they cut. Steps must be told by the spots
+   * ({@link StepCheck}); a jump is estimated with the drift by generalised least squares, and a
+   * {@link FloorSample} and its contours show it as a ramp within one cell.
+   */
+  public static KrigedSurface fit(Spots spots, SurfaceWish wish, List<Polygon> rooms) {
     SpotsCheck.unfit(spots)
         .ifPresent(
             code -> {
@@ -72,22 +84,17 @@ public final class KrigedSurface implements FittedSurface {
             });
     LocalSpots local = LocalSpots.of(spots);
     Spacing spacing = Spacing.of(local.x(), local.y());
-    return wish.variogram()
-        .map(given -> given(local, spacing, wish.drift(), given))
-        .orElseGet(() -> fitted(local.varianceAtLeast(LEAST_VARIANCE), spacing, wish.drift()));
-  }
-
-  private static KrigedSurface given(
-      LocalSpots spots, Spacing spacing, Drift drift, Variogram variogram) {
-    return new KrigedSurface(
-        spots.variance(variogram.nugget()), drift, variogram, true, false, spacing);
-  }
-
-  private static KrigedSurface fitted(LocalSpots spots, Spacing spacing, Drift wished) {
-    boolean onlyPlane = spacing.places() <= 3;
-    Drift drift = onlyPlane ? Drift.LINEAR : wished;
-    Variogram variogram = CovarianceFit.of(spots, spacing, DriftTerms.of(drift, spacing.extent()));
-    return new KrigedSurface(spots, drift, variogram, !onlyPlane, true, spacing);
+    boolean onlyPlane = wish.variogram().isEmpty() && spacing.places() <= 3;
+    Drift drift = onlyPlane ? Drift.LINEAR : wish.drift();
+    DriftTerms terms = DriftTerms.of(drift, spacing.extent(), wish.steps(), rooms, local);
+    if (wish.variogram().isPresent()) {
+      Variogram given = wish.variogram().get();
+      LocalSpots alike = local.variance(given.nugget());
+      return new KrigedSurface(alike, drift, terms, given, true, false, spacing);
+    }
+    LocalSpots sure = local.varianceAtLeast(LEAST_VARIANCE);
+    Variogram fitted = CovarianceFit.of(sure, spacing, terms);
+    return new KrigedSurface(sure, drift, terms, fitted, !onlyPlane, true, spacing);
   }
 
   @Override
@@ -151,8 +158,8 @@ public final class KrigedSurface implements FittedSurface {
     if (!fitted || spacing.places() > LikelyCovariances.MOST_PLACES) {
       return List.of(this);
     }
-    return LikelyCovariances.of(spots, spacing, DriftTerms.of(drift, spacing.extent())).stream()
-        .map(other -> new KrigedSurface(spots, drift, other, false, false, spacing))
+    return LikelyCovariances.of(spots, spacing, terms).stream()
+        .map(other -> new KrigedSurface(spots, drift, terms, other, false, false, spacing))
         .toList();
   }
 

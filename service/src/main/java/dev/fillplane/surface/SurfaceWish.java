@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -9,9 +10,14 @@ import java.util.Optional;
  * @param drift the trend; linear unless told, none where a variogram is given
  * @param variogram a variogram to use untouched; fitted unless told
  * @param nextReadings how many places for one more reading are wanted; 3 unless told
+ * @param steps lines across which the floor may jump; none unless told
  */
 public record SurfaceWish(
-    Optional<Method> method, Drift drift, Optional<Variogram> variogram, Integer nextReadings) {
+    Optional<Method> method,
+    Drift drift,
+    Optional<Variogram> variogram,
+    Integer nextReadings,
+    List<Step> steps) {
 
   /** Places for one more reading that are told unasked. */
   public static final int USUAL_NEXT_READINGS = 3;
@@ -22,15 +28,21 @@ public record SurfaceWish(
       drift = variogram.isPresent() ? Drift.NONE : Drift.LINEAR;
     }
     nextReadings = nextReadings == null ? USUAL_NEXT_READINGS : nextReadings;
+    steps = steps == null ? List.of() : List.copyOf(steps);
   }
 
-  /** The usual number of next readings. */
+  /** No step, and the usual number of next readings. */
   public SurfaceWish(Optional<Method> method, Drift drift, Optional<Variogram> variogram) {
-    this(method, drift, variogram, null);
+    this(method, drift, variogram, null, null);
   }
 
   /** Everything left to the service. */
   public static SurfaceWish usual() {
     return new SurfaceWish(Optional.empty(), null, Optional.empty());
+  }
+
+  /** The same with other steps. */
+  public SurfaceWish with(List<Step> others) {
+    return new SurfaceWish(method, drift, variogram, nextReadings, others);
   }
 }
