@@ -33,7 +33,7 @@ final class Desk {
 
   /** The same with layers that a query parameter tells. */
   <Q> byte[] answer(Calculation<Q> calculation, JsonNode tree, Optional<String> layers) {
-    List<Problem.Error> faults = gate.faults(calculation.schema(), tree);
+    List<Problem.Fault> faults = gate.faults(calculation.schema(), tree);
     if (!faults.isEmpty()) {
       throw Refusal.of(Problem.Kind.INVALID, "See errors for what and where.", faults);
     }
@@ -51,7 +51,7 @@ final class Desk {
       throw Refusal.of(
           Problem.Kind.UNANSWERABLE,
           "See errors for what and where.",
-          e.errors().stream().map(finding -> Problem.Error.of(finding, units)).toList());
+          e.errors().stream().map(finding -> Problem.Fault.of(finding, units)).toList());
     }
   }
 

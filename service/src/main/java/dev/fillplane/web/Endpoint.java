@@ -1,6 +1,5 @@
 package dev.fillplane.web;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.util.Optional;
 
@@ -9,9 +8,9 @@ record Endpoint<Q>(Calculation<Q> calculation, Desk desk, Slots slots) {
 
   void handle(Context context) {
     Accepted.check(context, calculation.mediaType());
-    JsonNode tree = Body.tree(context);
+    byte[] body = Body.bytes(context);
     Optional<String> layers = Optional.ofNullable(context.queryParam("layers"));
-    byte[] answer = slots.run(() -> desk.answer(calculation, tree, layers));
+    byte[] answer = slots.run(() -> desk.answer(calculation, Body.parse(body), layers));
     context.contentType(calculation.mediaType()).result(answer);
   }
 }

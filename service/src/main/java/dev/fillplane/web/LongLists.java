@@ -57,7 +57,7 @@ final class LongLists {
    *
    * @return the body with each of them cut to its first elements, for the general validator
    */
-  JsonNode takeOut(JsonNode body, List<Problem.Error> faults) {
+  JsonNode takeOut(JsonNode body, List<Problem.Fault> faults) {
     JsonNode survey = body.path("survey");
     if (!hasLongList(survey)) {
       return body;
@@ -80,7 +80,7 @@ final class LongLists {
     return with(body, "survey", rest);
   }
 
-  private ArrayNode setups(JsonNode setups, Place place, List<Problem.Error> faults) {
+  private ArrayNode setups(JsonNode setups, Place place, List<Problem.Fault> faults) {
     ArrayNode rest = JsonNodeFactory.instance.arrayNode();
     for (int i = 0; i < setups.size(); i++) {
       JsonNode readings = setups.get(i).path("readings");
@@ -122,14 +122,14 @@ final class LongLists {
   }
 
   private void objects(
-      JsonNode list, FlatShape shape, int maximum, Place place, List<Problem.Error> faults) {
+      JsonNode list, FlatShape shape, int maximum, Place place, List<Problem.Fault> faults) {
     tooMany(list, maximum, place, faults);
     for (int i = kept; i < list.size(); i++) {
       shape.check(list.get(i), place, i, faults);
     }
   }
 
-  private void numbers(JsonNode list, Place place, List<Problem.Error> faults) {
+  private void numbers(JsonNode list, Place place, List<Problem.Fault> faults) {
     tooMany(list, maximumValues, place, faults);
     for (int i = kept; i < list.size(); i++) {
       if (!list.get(i).isNumber()) {
@@ -140,7 +140,7 @@ final class LongLists {
     }
   }
 
-  private static void tooMany(JsonNode list, int maximum, Place place, List<Problem.Error> faults) {
+  private static void tooMany(JsonNode list, int maximum, Place place, List<Problem.Fault> faults) {
     if (list.size() > maximum) {
       faults.add(
           SchemaGate.fault(

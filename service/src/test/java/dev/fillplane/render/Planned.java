@@ -62,7 +62,8 @@ record Planned(PlanRequest request, Plan plan) {
             wish.rooms(),
             field,
             depth,
-            new Bags(55, 50, 55, 60, 61),
+            new Bags(55, 50, 55, 60, 61, 6),
+            List.of(),
             sheet,
             Place.root(),
             new Findings());
@@ -119,6 +120,7 @@ record Planned(PlanRequest request, Plan plan) {
         field.minimum(),
         field.volume(),
         new VolumeOdds(0, 0, 0),
+        List.of(),
         field.grindVolume(),
         field.grindArea(),
         field.deepest(),
@@ -136,7 +138,7 @@ record Planned(PlanRequest request, Plan plan) {
   private static TargetSummary target(Plane plane) {
     TargetShape shape = plane.slope() == 0 ? TargetShape.LEVEL : TargetShape.PLANE;
     return new TargetSummary(
-        shape, plane.elevation(), plane.slopeX(), plane.slopeY(), List.of(), 0);
+        shape, plane.elevation(), plane.slopeX(), plane.slopeY(), List.of(), 0, 0);
   }
 
   /** Readings on a grid over each room; the fourth is suspect. */
@@ -159,7 +161,7 @@ record Planned(PlanRequest request, Plan plan) {
       }
     }
     Suspect suspect = new Suspect(points.get(Math.min(3, points.size() - 1)).point(), 4, 0.004, 0);
-    return new Elevations(points, List.of(), Optional.empty(), List.of(suspect));
+    return Elevations.of(points, List.of(suspect));
   }
 
   /** One more reading is wanted in the middle of each room; the floor is unsure in the east. */

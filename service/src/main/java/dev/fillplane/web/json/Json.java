@@ -13,6 +13,7 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.survey.Survey;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.EnumMap;
@@ -89,6 +90,12 @@ public final class Json {
       ObjectMapper mapper = plain();
       mapper.setAnnotationIntrospector(new MeasuredIntrospector(system));
       mapper.registerModule(new WireModule(system));
+      // In a request a list that is told holds something, so an answer leaves empty ones out.
+      mapper
+          .configOverride(Survey.class)
+          .setInclude(
+              JsonInclude.Value.construct(
+                  JsonInclude.Include.NON_EMPTY, JsonInclude.Include.NON_EMPTY));
       mappers.put(system, mapper);
     }
     return mappers;
