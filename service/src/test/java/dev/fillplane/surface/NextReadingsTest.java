@@ -107,6 +107,28 @@ class NextReadingsTest {
     }
   }
 
+  /** Readings so bad that reading the same place again would be the best. */
+  @Test
+  void keepsAwayFromReadingsThatTellLittle() {
+    Room closet = TestFloors.room("closet", new double[] {0, 0, 1.5, 0, 1.5, 1.5, 0, 1.5});
+    Spots spots =
+        Floors.spots(
+            new double[] {0.3, 1.2, 0.3, 1.2, 0.7},
+            new double[] {0.3, 0.3, 1.2, 1.2, 0.72},
+            new double[] {0, 0, 0, 0, 0});
+    SurfaceWish poor = Floors.given(Drift.NONE, VariogramShape.MATERN_3_2, 1e-4, 9e-6, 3);
+    Floor floor = Floor.of(spots, poor, closet);
+    List<NextReadings.Choice> choices =
+        NextReadings.choose(floor.nodes(), floor.spread(), spots, floor.rooms(), 1e-4, 10);
+    assertTrue(choices.size() >= 3, "" + choices.size());
+    for (NextReadings.Choice choice : choices) {
+      for (int i = 0; i < spots.count(); i++) {
+        double apart = Math.hypot(spots.x()[i] - choice.x(), spots.y()[i] - choice.y());
+        assertTrue(apart >= 0.2, choice.toString());
+      }
+    }
+  }
+
   /** All readings in one half: the first place lies in the other. */
   @Test
   void goesWhereNobodyHasMeasured() {
