@@ -74,8 +74,7 @@ final class LevelledFloor {
         CellSize.choose(request.rooms(), request.grid().cell(), Place.root().at("grid"), findings);
     findings.throwIfErrors();
     surface =
-        FloorFit.fit(
-            readings.spots(), request.surface(), Place.root().at("surface"), findings);
+        FloorFit.fit(readings.spots(), request.surface(), Place.root().at("surface"), findings);
     elevations = readings.withSuspects(adjusted, surface.leaveOneOut());
     sample = FloorSample.of(request.rooms(), surface, cell);
     realisations = surface.realisations(polygons(), REALISATIONS, request.seed());

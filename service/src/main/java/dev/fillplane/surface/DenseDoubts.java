@@ -66,8 +66,7 @@ final class DenseDoubts {
 
   private LeaveOneOut bySpot(boolean[] out, double[] residual, double[] standardized) {
     int spots = places.ofSpot().length;
-    LeaveOneOut all =
-        new LeaveOneOut(new double[spots], new double[spots], new boolean[spots]);
+    LeaveOneOut all = new LeaveOneOut(new double[spots], new double[spots], new boolean[spots]);
     for (int spot = 0; spot < spots; spot++) {
       int place = places.ofSpot()[spot];
       all.told()[spot] = out[place];

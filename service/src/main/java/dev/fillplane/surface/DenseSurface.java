@@ -18,14 +18,16 @@ import org.tinfour.common.Vertex;
  * nearest place of the hull. Readings at one x and y are one place of their mean elevation.
  *
  * <p>Half the variance of a reading is taken as shared by all (how the instrument was levelled and
- * placed: a plane of three random numbers), half as its own. {@link #deviation} puts together the shared part, which grows away from the
- * middle, one reading's own error and a {@link Roughness} that grows with the distance to the
- * nearest reading. Our choices, no source; errors of a method like this are not known exactly.
+ * placed: a plane of three random numbers), half as its own. {@link #deviation} puts together the
+ * shared part, which grows away from the middle, one reading's own error and a {@link Roughness}
+ * that grows with the distance to the nearest reading. Our choices, no source; errors of a method
+ * like this are not known exactly.
  *
  * <p>Any number of readings from 3 to 1,000,000, not all on a line; time grows with n log n. The
  * order of the readings and where the plan lies in its coordinates do not matter but for rounding;
  * where four readings lie on one circle, as on a lattice, the triangles (not the natural
- * neighbours) hang on how the plan is turned. Immutable and safe to share.
+ * neighbours) hang on how the plan is turned. Elevations found together and one by one are the same
+ * but for rounding (below 1e-12 m). Immutable and safe to share.
  */
 public final class DenseSurface implements FittedSurface {
 
@@ -80,9 +82,7 @@ public final class DenseSurface implements FittedSurface {
   /** Places spread evenly along the curve through all of them. */
   private int[] sample() {
     int count = Math.min(SAMPLED, places.count());
-    return IntStream.range(0, count)
-        .map(i -> (int) ((long) i * places.count() / count))
-        .toArray();
+    return IntStream.range(0, count).map(i -> (int) ((long) i * places.count() / count)).toArray();
   }
 
   private static Optional<CrossValidation> crossValidation(Omission[] kept) {
@@ -162,9 +162,7 @@ public final class DenseSurface implements FittedSurface {
   int[] perCell(RoomLattice lattice) {
     int[] counts = new int[lattice.count()];
     for (int i = 0; i < places.count(); i++) {
-      counts[
-          lattice.cellAt(
-              places.x()[i] + places.middleX(), places.y()[i] + places.middleY())]++;
+      counts[lattice.cellAt(places.x()[i] + places.middleX(), places.y()[i] + places.middleY())]++;
     }
     return counts;
   }

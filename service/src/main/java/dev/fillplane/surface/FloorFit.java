@@ -21,18 +21,12 @@ public final class FloorFit {
    * @throws dev.fillplane.finding.FindingsException if {@code findings} has errors, from here or
    *     from before
    */
-  public static FittedSurface fit(
-      Spots spots, SurfaceWish wish, Place place, Findings findings) {
+  public static FittedSurface fit(Spots spots, SurfaceWish wish, Place place, Findings findings) {
     boolean many = spots.count() > MOST_KRIGED;
     Method method = wish.method().orElse(many ? Method.NATURAL_NEIGHBOUR : Method.KRIGING);
     if (many && method == Method.KRIGING) {
       findings.error(
-          "too-many-to-krige",
-          place.at("method"),
-          "count",
-          spots.count(),
-          "most",
-          MOST_KRIGED);
+          "too-many-to-krige", place.at("method"), "count", spots.count(), "most", MOST_KRIGED);
     }
     findings.throwIfErrors();
     if (method == Method.KRIGING) {

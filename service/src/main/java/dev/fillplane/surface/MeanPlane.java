@@ -63,7 +63,9 @@ record MeanPlane(
     return elevation + slopeX * (atX - x) + slopeY * (atY - y);
   }
 
-  /** Root of the inverse of the spread, as its rows: {@code (u, v)} of a position of unit spread. */
+  /**
+   * Root of the inverse of the spread, as its rows: {@code (u, v)} of a position of unit spread.
+   */
   double[] spread(double atX, double atY) {
     double u = (atX - x) / Math.sqrt(xx);
     double across = yy - xy * xy / xx;

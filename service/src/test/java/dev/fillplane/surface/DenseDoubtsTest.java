@@ -66,8 +66,7 @@ class DenseDoubtsTest {
   void oneWrongReadingDoesNotBringItsNeighboursDown() {
     Spots spots = noisy(4_000, 2);
     spots.elevation()[99] += 0.025;
-    LeaveOneOut others =
-        DenseSurface.fit(spots, Method.NATURAL_NEIGHBOUR).leaveOneOut();
+    LeaveOneOut others = DenseSurface.fit(spots, Method.NATURAL_NEIGHBOUR).leaveOneOut();
     assertEquals(0.025, others.residual()[99], 0.005);
     assertTrue(others.told()[99]);
     assertEquals(1, count(others));
@@ -78,8 +77,7 @@ class DenseDoubtsTest {
   void rightReadingsAreHardlyEverNamed() {
     int named = 0;
     for (int seed = 0; seed < 40; seed++) {
-      named +=
-          count(DenseSurface.fit(noisy(2_500, seed), Method.NATURAL_NEIGHBOUR).leaveOneOut());
+      named += count(DenseSurface.fit(noisy(2_500, seed), Method.NATURAL_NEIGHBOUR).leaveOneOut());
     }
     assertTrue(named <= 7, named + " named");
   }

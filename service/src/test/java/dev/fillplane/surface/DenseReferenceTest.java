@@ -87,8 +87,7 @@ class DenseReferenceTest {
   })
   void weightsOnTheLattice(double x, double y, int column, int row, double weight) {
     Spots one = lattice((a, b) -> a == column && b == row ? 1 : 0);
-    assertEquals(
-        weight, DenseSurface.fit(one, Method.NATURAL_NEIGHBOUR).elevation(x, y), 1e-9);
+    assertEquals(weight, DenseSurface.fit(one, Method.NATURAL_NEIGHBOUR).elevation(x, y), 1e-9);
   }
 
   private static Spots lattice(DoubleBinaryOperator floor) {
@@ -103,7 +102,6 @@ class DenseReferenceTest {
 
   private static Spots nodes() {
     double[][] nodes = Floors.table("franke_100.csv");
-    return Floors.spots(
-        Floors.column(nodes, 0), Floors.column(nodes, 1), Floors.column(nodes, 2));
+    return Floors.spots(Floors.column(nodes, 0), Floors.column(nodes, 1), Floors.column(nodes, 2));
   }
 }

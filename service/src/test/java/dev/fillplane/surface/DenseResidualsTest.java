@@ -63,8 +63,7 @@ class DenseResidualsTest {
     FloorResiduals drawn = surface(spots).realisations(ROOM, 4_000, 5);
     double squares = 0;
     for (int i = 0; i < drawn.count(); i++) {
-      double step =
-          drawn.residual(i, drawn.cellAt(5, 3)) - drawn.residual(i, drawn.cellAt(5.4, 3));
+      double step = drawn.residual(i, drawn.cellAt(5, 3)) - drawn.residual(i, drawn.cellAt(5.4, 3));
       squares += step * step / drawn.count();
     }
     assertEquals(0.00016, Math.sqrt(squares), 0.00005);
@@ -158,8 +157,7 @@ class DenseResidualsTest {
 
   private static double[] means(FloorResiduals drawn) {
     int[] cells = new int[SIDE_X * SIDE_Y];
-    Arrays.setAll(
-        cells, i -> drawn.cellAt(0.1 + 0.2 * (i % SIDE_X), 0.1 + 0.2 * (i / SIDE_X)));
+    Arrays.setAll(cells, i -> drawn.cellAt(0.1 + 0.2 * (i % SIDE_X), 0.1 + 0.2 * (i / SIDE_X)));
     double[] means = new double[drawn.count()];
     for (int draw = 0; draw < means.length; draw++) {
       for (int cell : cells) {

@@ -63,8 +63,7 @@ class DenseSurfaceTest {
   @EnumSource(names = {"NATURAL_NEIGHBOUR", "TRIANGLES"})
   void orderDoesNotMatter(Method method) {
     Spots spots = withDoubles(Floors.scattered(700, 9, Floors::bumpy));
-    List<Integer> order =
-        new ArrayList<>(IntStream.range(0, spots.count()).boxed().toList());
+    List<Integer> order = new ArrayList<>(IntStream.range(0, spots.count()).boxed().toList());
     Collections.shuffle(order, new Random(4));
     Spots shuffled = picked(spots, order.stream().mapToInt(Integer::intValue).toArray());
     DenseSurface one = DenseSurface.fit(spots, method);
@@ -217,8 +216,7 @@ class DenseSurfaceTest {
   @Test
   void whatCannotBeAFloorIsRefused() {
     Spots line = Floors.spots(new double[] {0, 1, 2}, new double[] {0, 1, 2}, (x, y) -> 0);
-    assertThrows(
-        IllegalArgumentException.class, () -> DenseSurface.fit(line, Method.TRIANGLES));
+    assertThrows(IllegalArgumentException.class, () -> DenseSurface.fit(line, Method.TRIANGLES));
     Spots floor = Floors.scattered(9, 1, Floors::bumpy);
     assertThrows(IllegalArgumentException.class, () -> DenseSurface.fit(floor, Method.KRIGING));
   }

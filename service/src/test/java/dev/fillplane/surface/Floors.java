@@ -92,7 +92,8 @@ final class Floors {
 
   static SurfaceWish given(
       Drift drift, VariogramShape shape, double nugget, double sill, double range) {
-    return new SurfaceWish(Optional.empty(), drift, Optional.of(new Variogram(shape, nugget, sill, range)));
+    return new SurfaceWish(
+        Optional.empty(), drift, Optional.of(new Variogram(shape, nugget, sill, range)));
   }
 
   /** The rows of a table of numbers, without its heading. */

@@ -24,8 +24,7 @@ class DenseSurveyTest {
     assertEquals(200, answer.statusCode(), answer.asString());
     JsonPath told = answer.jsonPath();
     assertEquals("natural-neighbour", told.getString("surface.method"));
-    assertEquals(
-        List.of("natural-neighbours-chosen #/surface"), findings(told, "warnings"));
+    assertEquals(List.of("natural-neighbours-chosen #/surface"), findings(told, "warnings"));
     assertEquals(List.of(), told.getList("elevations.points"));
     assertEquals(List.of(), told.getList("elevations.suspects"));
     assertEquals(0, told.getDouble("surface.crossValidation.rmse"), 1e-6);
@@ -78,8 +77,7 @@ class DenseSurveyTest {
     Response answer = post(wish, ramp(60, 5));
     assertEquals(200, answer.statusCode(), answer.asString());
     assertTrue(
-        findings(answer.jsonPath(), "warnings")
-            .contains("variogram-not-used #/surface/variogram"));
+        findings(answer.jsonPath(), "warnings").contains("variogram-not-used #/surface/variogram"));
   }
 
   @Test
@@ -117,8 +115,7 @@ class DenseSurveyTest {
     assertEquals(200, answer.statusCode(), answer.asString());
     assertEquals(List.of("17001", "1234"), answer.path("elevations.suspects.point"));
     double expected = rows[17_000][2] + 30;
-    assertEquals(
-        expected, answer.jsonPath().getDouble("elevations.suspects[0].expected"), 1e-6);
+    assertEquals(expected, answer.jsonPath().getDouble("elevations.suspects[0].expected"), 1e-6);
   }
 
   private static List<String> findings(JsonPath told, String list) {

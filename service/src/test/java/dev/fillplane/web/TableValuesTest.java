@@ -94,18 +94,23 @@ class TableValuesTest {
 
   @Test
   void digestIsThatOfTheNumbersWhereverTheyStand() {
-    String one = digest("{\"survey\":{\"table\":{\"columns\":[\"x\"],\"values\":[1,0,3.5]}},\"a\":1}");
+    String one =
+        digest("{\"survey\":{\"table\":{\"columns\":[\"x\"],\"values\":[1,0,3.5]}},\"a\":1}");
     String other =
-        digest("{\"a\":1,\"survey\":{\"table\":{\"values\":[1.0,-0.0,35e-1],\"columns\":[\"x\"]}}}");
+        digest(
+            "{\"a\":1,\"survey\":{\"table\":{\"values\":[1.0,-0.0,35e-1],\"columns\":[\"x\"]}}}");
     assertEquals(one, other);
     for (String changed : List.of("1,0,3.6", "0,1,3.5", "1,0,3.5,0", "1,0")) {
       assertNotEquals(
           one,
           digest(
-              "{\"survey\":{\"table\":{\"columns\":[\"x\"],\"values\":[" + changed + "]}},\"a\":1}"),
+              "{\"survey\":{\"table\":{\"columns\":[\"x\"],\"values\":["
+                  + changed
+                  + "]}},\"a\":1}"),
           changed);
     }
-    assertNotEquals(digest(body("[]", "1,".repeat(9_000) + "2")), digest(body("[]", "1,".repeat(9_000) + "3")));
+    assertNotEquals(
+        digest(body("[]", "1,".repeat(9_000) + "2")), digest(body("[]", "1,".repeat(9_000) + "3")));
   }
 
   private static String digest(String body) {

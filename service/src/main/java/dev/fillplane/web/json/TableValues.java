@@ -45,9 +45,7 @@ public final class TableValues {
    */
   static TableValues read(JsonParser in, ObjectReader elements) throws IOException {
     TableValues values = new TableValues();
-    for (JsonToken token = in.nextToken();
-        token != JsonToken.END_ARRAY;
-        token = in.nextToken()) {
+    for (JsonToken token = in.nextToken(); token != JsonToken.END_ARRAY; token = in.nextToken()) {
       values.add(token, in, elements);
     }
     return values;
