@@ -55,7 +55,7 @@ final class DemoCommand implements Callable<Integer> {
       PlansApi plans = client.api(PlansApi::new);
       PicturesApi pictures = client.api(PicturesApi::new);
       Plan plan = client.call(() -> plans.makePlan(request));
-      File map = client.call(() -> pictures.drawDepthMap(request));
+      File map = client.call(() -> pictures.drawDepthMap(request, null));
       PrintStream print = new PrintStream(System.out, true, StandardCharsets.UTF_8);
       new Summary(plan, request).print(print);
       Files.createDirectories(out);

@@ -36,7 +36,7 @@ record TravelChoice(Travel travel, Position wayOut, Envelope extent) {
 
     boolean beats(Weighed other) {
       double gain = other.score - score;
-      return gain > EQUAL || gain >= -EQUAL && left > other.left + EQUAL;
+      return gain > EQUAL || (gain >= -EQUAL && left > other.left + EQUAL);
     }
   }
 

@@ -14,6 +14,7 @@ import java.util.List;
  * @param minimum smallest depth (target minus floor; negative where the floor stands above it)
  * @param volume volume below the target and above the floor, of the mean surface
  * @param volumeOdds the same with its uncertainty
+ * @param rooms the same for each room, in the order of the request
  * @param grindVolume volume of floor above the target
  * @param grindArea its area
  */
@@ -25,6 +26,7 @@ public record DepthSummary(
     @Measured(Dimension.HEIGHT) double minimum,
     @Measured(Dimension.FILL) double volume,
     VolumeOdds volumeOdds,
+    List<RoomDepth> rooms,
     @Measured(Dimension.FILL) double grindVolume,
     @Measured(Dimension.AREA) double grindArea,
     Deepest deepest,
@@ -33,8 +35,9 @@ public record DepthSummary(
     Grid grid,
     Contours contours) {
 
-  /** Copies the probes. */
+  /** Copies the lists. */
   public DepthSummary {
+    rooms = List.copyOf(rooms);
     probes = List.copyOf(probes);
   }
 }

@@ -47,7 +47,7 @@ final class DrawIntegrator {
         wetAreas[draw] += Math.max(0, Math.min(exact.get(room).area(), fill[1] + moreArea));
       }
     }
-    return new VolumeDraws(volumes, wetAreas, roomVolumes, bareOdds());
+    return new VolumeDraws(volumes, wetAreas, roomVolumes, reaches());
   }
 
   private RoomCells cells(int room) {
@@ -62,23 +62,19 @@ final class DrawIntegrator {
   }
 
   /** A residual holds for its whole coarse cell, so the least depth in each tells all. */
-  private double bareOdds() {
+  private double[] reaches() {
     double[] least = leastDepths();
-    int bare = 0;
-    for (int draw = 0; draw < residuals.count(); draw++) {
-      bare += isBare(draw, least) ? 1 : 0;
-    }
-    return residuals.count() == 0 ? 0 : (double) bare / residuals.count();
-  }
-
-  private boolean isBare(int draw, double[] least) {
-    for (int coarse = 0; coarse < least.length; coarse++) {
-      if (least[coarse] < Double.POSITIVE_INFINITY
-          && least[coarse] - residuals.residual(draw, coarse) < 0) {
-        return true;
+    double[] reaches = new double[residuals.count()];
+    for (int draw = 0; draw < reaches.length; draw++) {
+      reaches[draw] = Double.NEGATIVE_INFINITY;
+      for (int coarse = 0; coarse < least.length; coarse++) {
+        if (least[coarse] < Double.POSITIVE_INFINITY) {
+          double reach = residuals.residual(draw, coarse) - least[coarse];
+          reaches[draw] = Math.max(reaches[draw], reach);
+        }
       }
     }
-    return false;
+    return reaches;
   }
 
   private double[] leastDepths() {

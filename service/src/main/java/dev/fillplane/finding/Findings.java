@@ -21,6 +21,11 @@ public final class Findings {
     all.add(Finding.of(code, false, place, namesAndValues));
   }
 
+  /** How many findings there are. */
+  public int size() {
+    return all.size();
+  }
+
   /** Whether an answer is prevented. */
   public boolean hasErrors() {
     return all.stream().anyMatch(Finding::error);

@@ -2,14 +2,16 @@ package dev.fillplane.heat;
 
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.Measured;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * The weather on site. What is not told is assumed and said in a warning.
+ * The weather on site as the caller tells it. What is not told is assumed by {@link #site()}.
  *
  * @param air air over the floor; 20 C
- * @param floor surface of the base; 2 K below the air
+ * @param floor surface of the base; 2 K below the air, 10 K more in the sun
  * @param powder bags as they are opened; as the air
  * @param water mix water; 15 C
  * @param humidity relative humidity of the air, 0 to 1, if known
@@ -18,28 +20,61 @@ import java.util.OptionalDouble;
  * @param sun whether the sun shines on the floor; no
  */
 public record Conditions(
-    @Measured(Dimension.TEMPERATURE) Double air,
-    @Measured(Dimension.TEMPERATURE) Double floor,
-    @Measured(Dimension.TEMPERATURE) Double powder,
-    @Measured(Dimension.TEMPERATURE) Double water,
+    @Measured(Dimension.TEMPERATURE) OptionalDouble air,
+    @Measured(Dimension.TEMPERATURE) OptionalDouble floor,
+    @Measured(Dimension.TEMPERATURE) OptionalDouble powder,
+    @Measured(Dimension.TEMPERATURE) OptionalDouble water,
     OptionalDouble humidity,
-    @Measured(Dimension.AIRSPEED) Double airspeed,
+    @Measured(Dimension.AIRSPEED) OptionalDouble airspeed,
     Optional<Boolean> ventilated,
     Boolean sun) {
 
+  /** Temperature of the air where none is told. */
+  public static final double USUAL_AIR = 20;
+
+  /** Temperature of the mix water where none is told. */
+  public static final double USUAL_WATER = 15;
+
+  private static final double FLOOR_COOLER = 2;
+  private static final double SUN_WARMS = 10;
+
   /** Fills in what was left out. */
   public Conditions {
-    air = air == null ? 20.0 : air;
     sun = sun == null ? Boolean.FALSE : sun;
-    floor = floor == null ? air - 2 + (sun ? 10 : 0) : floor;
-    powder = powder == null ? air : powder;
-    water = water == null ? 15.0 : water;
-    airspeed = airspeed == null ? 0.0 : airspeed;
   }
 
-  /** Nothing known. */
+  /** Nothing told. */
   public static Conditions unknown() {
-    return new Conditions(
-        null, null, null, null, OptionalDouble.empty(), null, Optional.empty(), null);
+    OptionalDouble none = OptionalDouble.empty();
+    return new Conditions(none, none, none, none, none, none, Optional.empty(), null);
+  }
+
+  /** The same with every gap filled. */
+  public Site site() {
+    double overFloor = air.orElse(USUAL_AIR);
+    return new Site(
+        overFloor,
+        floor.orElse(overFloor - FLOOR_COOLER + (sun ? SUN_WARMS : 0)),
+        powder.orElse(overFloor),
+        water.orElse(USUAL_WATER),
+        humidity,
+        airspeed.orElse(0),
+        ventilated);
+  }
+
+  /** The temperatures that were not told, in words. */
+  public List<String> assumed() {
+    List<String> names = new ArrayList<>();
+    addIfEmpty(air, "air", names);
+    addIfEmpty(floor, "floor", names);
+    addIfEmpty(powder, "bags", names);
+    addIfEmpty(water, "water", names);
+    return names;
+  }
+
+  private static void addIfEmpty(OptionalDouble told, String name, List<String> names) {
+    if (told.isEmpty()) {
+      names.add(name);
+    }
   }
 }

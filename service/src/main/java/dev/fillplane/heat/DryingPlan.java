@@ -30,7 +30,7 @@ public final class DryingPlan {
    * @param area floor of the unit; not negative
    * @param wood whether all of it is wood, which is not tested this way
    */
-  public static Drying of(DataSheet sheet, Conditions conditions, double area, boolean wood) {
+  public static Drying of(DataSheet sheet, Site conditions, double area, boolean wood) {
     double coldest = Math.max(0, Math.min(conditions.air(), conditions.floor()));
     double longer = Math.max(1, 1 / Arrhenius.rate(coldest, sheet.workingTimeAt()));
     return new Drying(

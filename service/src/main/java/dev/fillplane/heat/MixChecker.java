@@ -19,6 +19,9 @@ public final class MixChecker {
   /** Most ice as a share of all water, melted or not (ACI 305, as quoted in a trade magazine). */
   public static final double MOST_ICE = 0.75;
 
+  private static final double COLDEST = -30;
+  private static final double HOTTEST = 100;
+
   private static final Place ROOT = Place.root();
 
   private final Findings findings = new Findings();
@@ -41,6 +44,7 @@ public final class MixChecker {
   private MixCheck check() {
     DataSheet sheet = Catalogue.resolve(request.material(), ROOT.at("material"), findings);
     checkMasses();
+    checkTemperatures();
     findings.throwIfErrors();
     MixHeat heat =
         new MixHeat(
@@ -61,6 +65,33 @@ public final class MixChecker {
     positive(request.water().mass(), ROOT.at("water").at("mass"));
     request.aggregate().ifPresent(a -> positive(a.mass(), ROOT.at("aggregate").at("mass")));
     request.ice().ifPresent(ice -> positive(ice.mass(), ROOT.at("ice").at("mass")));
+  }
+
+  private void checkTemperatures() {
+    within(request.powder().temperature(), "temperature of the powder", at("powder"));
+    within(request.water().temperature(), "temperature of the water", at("water"));
+    request
+        .aggregate()
+        .ifPresent(a -> within(a.temperature(), "temperature of the aggregate", at("aggregate")));
+    request
+        .wanted()
+        .ifPresent(w -> within(w.temperature(), "temperature that is wanted", at("wanted")));
+  }
+
+  private void within(double temperature, String name, Place place) {
+    if (!(temperature >= COLDEST && temperature <= HOTTEST)) {
+      findings.error(
+          "out-of-range",
+          place.at("temperature"),
+          "name",
+          name,
+          "told",
+          Amount.of(temperature, Dimension.TEMPERATURE),
+          "from",
+          Amount.of(COLDEST, Dimension.TEMPERATURE),
+          "to",
+          Amount.of(HOTTEST, Dimension.TEMPERATURE));
+    }
   }
 
   private void positive(double mass, Place place) {

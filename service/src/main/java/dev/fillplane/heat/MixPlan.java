@@ -19,11 +19,11 @@ public final class MixPlan {
   private static final double WATER_DENSITY = 1000;
 
   private final DataSheet sheet;
-  private final Conditions conditions;
+  private final Site conditions;
   private final Place place;
   private final Findings findings;
 
-  private MixPlan(DataSheet sheet, Conditions conditions, Place place, Findings findings) {
+  private MixPlan(DataSheet sheet, Site conditions, Place place, Findings findings) {
     this.sheet = sheet;
     this.conditions = conditions;
     this.place = place;
@@ -40,7 +40,7 @@ public final class MixPlan {
    */
   public static Mix of(
       DataSheet sheet,
-      Conditions conditions,
+      Site conditions,
       double meanDepth,
       int bagsPerBatch,
       Place place,
@@ -72,6 +72,7 @@ public final class MixPlan {
     warnings.outside("air-outside-sheet", conditions.air(), place.at("air"));
     warnings.outside("floor-outside-sheet", conditions.floor(), place.at("floor"));
     warnings.outside("mix-outside-sheet", mix, place);
+    warnings.moisture(conditions, mix, place);
   }
 
   private Needed needed(MixHeat heat) {

@@ -42,4 +42,27 @@ public record DataSheet(
     @Measured(Dimension.TIME) double mixTime,
     @Measured(Dimension.COVERAGE) double primerCoverage,
     @Measured(Dimension.TIME) double walkOn,
-    @Measured(Dimension.TIME) double coveringAfter) {}
+    @Measured(Dimension.TIME) double coveringAfter) {
+
+  /** The same sheet with another yield of a bag. */
+  public DataSheet yielding(double volume) {
+    return new DataSheet(
+        id,
+        binder,
+        bagMass,
+        waterPerBag,
+        waterRange,
+        volume,
+        wetDensity,
+        minimumLift,
+        maximumLift,
+        workingTime,
+        healingTime,
+        workingTimeAt,
+        temperatureRange,
+        mixTime,
+        primerCoverage,
+        walkOn,
+        coveringAfter);
+  }
+}

@@ -67,7 +67,7 @@ final class InventedSheets {
         bag.mass,
         bag.water,
         WaterRange.around(bag.water),
-        MassBalance.yield(bag.mass, bag.water, bag.wetDensity),
+        MassBalance.volume(bag.mass, bag.water, bag.wetDensity),
         bag.wetDensity,
         minimumMillimetres * MILLIMETRE,
         maximumMillimetres * MILLIMETRE,

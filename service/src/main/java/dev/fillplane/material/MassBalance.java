@@ -9,7 +9,7 @@ final class MassBalance {
   private MassBalance() {}
 
   /** Volume of fresh underlayment; the masses and the density positive. */
-  static double yield(double bagMass, double water, double wetDensity) {
+  static double volume(double bagMass, double water, double wetDensity) {
     return (bagMass + WATER_DENSITY * water) / wetDensity;
   }
 

@@ -85,7 +85,7 @@ final class SheetChecks {
   }
 
   private void checkYieldAgainstDensity(double told, double density) {
-    double balanced = MassBalance.yield(sheet.bagMass(), sheet.waterPerBag(), density);
+    double balanced = MassBalance.volume(sheet.bagMass(), sheet.waterPerBag(), density);
     if (Math.abs(told - balanced) > YIELD_TOLERANCE * balanced * (1 + ROUNDING)) {
       findings.error(
           "sheet-yield-contradicts-density",

@@ -25,8 +25,8 @@ final class SheetMaker {
   DataSheet make() {
     Optional<DataSheet> base = wish.id().flatMap(Catalogue::find);
     boolean known = wish.id().isEmpty() ? complete() : known(base);
-    boolean signsRight = ValueSigns.check(wish, place, findings);
-    if (!known || !signsRight) {
+    boolean rangesRight = ValueRanges.check(wish, place, findings);
+    if (!known || !rangesRight) {
       return Catalogue.usual();
     }
     DataSheet sheet = fill(base);
@@ -119,7 +119,7 @@ final class SheetMaker {
       return wish.yieldPerBag().getAsDouble();
     }
     double density = wish.wetDensity().orElseGet(() -> base.orElseThrow().wetDensity());
-    return MassBalance.yield(bagMass, water, density);
+    return MassBalance.volume(bagMass, water, density);
   }
 
   private double workingTime(Optional<DataSheet> base) {

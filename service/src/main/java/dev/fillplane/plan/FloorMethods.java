@@ -16,10 +16,25 @@ final class FloorMethods {
           new Method(
               "survey-misclosure",
               "Error round a loop of setups and what is allowed",
-              "the caller's limit, else 12 mm sqrt(loop in km), else 5 mm sqrt(setups in the loop)",
+              "the caller's limit, else 12 mm sqrt(loop in km), else 5 mm sqrt(setups in the loop);"
+                  + " among many loops over the same setups what the largest reaches by chance",
               "third-order levelling, Federal Geodetic Control Committee 1984, from memory; 5 mm is"
                   + " building practice",
               "loops of setups; benchmarks are joined by the ground"),
+          new Method(
+              "survey-ties",
+              "Agreement of setups on shared points",
+              "mean difference after the adjustment, held to 1.5 mm or 3 deviations of the mean of"
+                  + " as many differences of readings",
+              Method.TRADE,
+              "setups that hang together by more than their shared points"),
+          new Method(
+              "laser-tilt",
+              "Planes that are not quite level",
+              "reading = plane + tiltX (x - laser x) + tiltY (y - laser y) - elevation; tilts are 0"
+                  + " beforehand with their deviation",
+              "least squares with observations beforehand; 0.1 mm/m is " + Method.TRADE,
+              "readings with places within 500 m, at most 300 setups; else level"),
           new Method(
               "survey-suspects",
               "Readings that do not fit",
@@ -54,6 +69,14 @@ final class FloorMethods {
               "quantiles over 200 conditional realisations, each clipped and integrated",
               "Chiles and Delfiner, Geostatistics; from memory",
               "the survey alone; errors of placing and material come with the bags"),
+          new Method(
+              "next-readings",
+              "Where more readings help most",
+              "one more reading at j takes (Ca)_j^2 / (C_jj + error^2) from the variance a'Ca of the"
+                  + " volume; greedy, the best place first",
+              "conditioning of a normal distribution; bags by adding the variances of survey,"
+                  + " placing and yield",
+              "the covariance of the surface; places at least 0.2 m from readings"),
           new Method(
               "target-level",
               "The level target",

@@ -6,6 +6,7 @@ import dev.fillplane.depth.DepthField;
 import dev.fillplane.depth.DepthSummary;
 import dev.fillplane.depth.Probe;
 import dev.fillplane.depth.Probes;
+import dev.fillplane.depth.RoomDepth;
 import dev.fillplane.depth.VolumeDraws;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
@@ -28,6 +29,7 @@ import dev.fillplane.target.TargetFinder;
 import dev.fillplane.target.TargetShape;
 import dev.fillplane.target.TargetSummary;
 import dev.fillplane.target.TargetWish;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.locationtech.jts.geom.Polygon;
@@ -79,6 +81,12 @@ final class LevelledFloor {
     sample = FloorSample.of(request.rooms(), surface, cell);
     realisations = surface.realisations(polygons(), REALISATIONS, request.seed());
     minimumDepth = request.target().minimumDepth().orElse(Minimums.depth(request.rooms(), sheet));
+    Minimums.check(
+        request.target().minimumDepth(),
+        request.rooms(),
+        sheet,
+        Place.root().at("target").at("minimumDepth"),
+        findings);
     highs = HighPoints.of(sample, readings.spots(), readings.names());
     target = find(request.target(), findings);
     findings.throwIfErrors();
@@ -112,7 +120,8 @@ final class LevelledFloor {
   }
 
   SurfaceSummary surfaceSummary() {
-    return surface.summary();
+    return MoreReadings.told(
+        request, surface, readings.spots(), sample, field, target.plane(), sheet);
   }
 
   TargetSummary targetSummary() {
@@ -122,7 +131,8 @@ final class LevelledFloor {
         target.plane().slopeX(),
         target.plane().slopeY(),
         target.boundBy(),
-        draws.bareOdds());
+        draws.bareOdds(),
+        draws.guardHeight(request.confidence()));
   }
 
   DepthSummary depthSummary() {
@@ -143,6 +153,7 @@ final class LevelledFloor {
         field.minimum(),
         field.volume(),
         draws.odds(),
+        roomDepths(),
         field.grindVolume(),
         field.grindArea(),
         field.deepest(),
@@ -150,6 +161,15 @@ final class LevelledFloor {
         probes,
         field.grid(),
         new Contours(field.contours(levels)));
+  }
+
+  private List<RoomDepth> roomDepths() {
+    List<RoomDepth> depths = new ArrayList<>();
+    for (int i = 0; i < request.rooms().size(); i++) {
+      double volume = field.rooms().get(i).volume();
+      depths.add(new RoomDepth(request.rooms().get(i).id(), volume, draws.odds(i)));
+    }
+    return depths;
   }
 
   /** Mean standard deviation of the floor, over places spread evenly through the rooms. */
@@ -163,6 +183,11 @@ final class LevelledFloor {
       count++;
     }
     return count > 0 ? sum / count : 0;
+  }
+
+  /** Whether a room has too few readings to tell how flat it is. */
+  boolean isThinlyRead() {
+    return readings.thin();
   }
 
   DataSheet sheet() {

@@ -42,7 +42,11 @@ final class Options {
         options.pour(OptionName.LEVEL, TargetShape.LEVEL));
   }
 
+  /** Where the floor passes as it is, there is nothing to grind or patch. */
   private Option grindAndPatch() {
+    if (flatness.before().verdict() == Passes.WITHIN) {
+      return new Option(OptionName.GRIND_AND_PATCH, Passes.WITHIN, 0, 0, 0);
+    }
     GrindAndPatch work =
         GrindAndPatch.of(floor.polygons(), floor.sample()::elevation, flatness.limit());
     int bags = BagOdds.likely(work.patchVolume(), 0, floor.sheet());

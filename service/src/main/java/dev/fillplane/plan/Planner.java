@@ -16,10 +16,12 @@ import dev.fillplane.heat.Drying;
 import dev.fillplane.heat.DryingPlan;
 import dev.fillplane.heat.Mix;
 import dev.fillplane.heat.MixPlan;
+import dev.fillplane.heat.Site;
 import dev.fillplane.heat.WorkingTime;
 import dev.fillplane.material.Catalogue;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.pour.CoolerWater;
+import dev.fillplane.pour.HotterThanSheet;
 import dev.fillplane.pour.Pour;
 import dev.fillplane.pour.PourPlanner;
 import dev.fillplane.room.RoomCheck;
@@ -31,8 +33,10 @@ import dev.fillplane.screed.Pin;
 import dev.fillplane.screed.Pins;
 import dev.fillplane.screed.Rail;
 import dev.fillplane.screed.Rails;
+import dev.fillplane.supply.BagDrivers;
 import dev.fillplane.supply.BagOdds;
 import dev.fillplane.supply.Bags;
+import dev.fillplane.supply.Driver;
 import dev.fillplane.supply.Quantities;
 import dev.fillplane.supply.Supplies;
 import dev.fillplane.survey.Elevations;
@@ -52,11 +56,11 @@ public final class Planner {
 
   private final PlanRequest request;
   private final Findings findings = new Findings();
-  private final Conditions conditions;
+  private final Site site;
 
   private Planner(PlanRequest request) {
     this.request = request;
-    this.conditions = request.conditions().orElseGet(Conditions::unknown);
+    this.site = request.conditions().orElseGet(Conditions::unknown).site();
   }
 
   /** The whole plan. */
@@ -102,23 +106,33 @@ public final class Planner {
     Bags bags = bags(floor.draws(), sheet);
     Quantities quantities =
         Supplies.of(
-            request.rooms(), floor.field(), depth, bags, sheet, ROOT.at("material"), findings);
+            request.rooms(),
+            floor.field(),
+            depth,
+            bags,
+            drivers(floor.draws()),
+            sheet,
+            ROOT.at("material"),
+            findings);
+    DataSheet asPoured = sheet.yielding(BagOdds.planned(depth.volume(), depth.pouredArea(), sheet));
+    BatchLimit.check(depth.volume(), batch(asPoured), ROOT.at("crew").at("bagsPerBatch"), findings);
+    findings.throwIfErrors();
     warnOfTheUnknown();
+    BaseCautions.warn(request.rooms(), sheet, findings);
     Mix mix =
         MixPlan.of(
             sheet,
-            conditions,
+            site,
             depth.mean(),
             request.crew().bagsPerBatch(),
             ROOT.at("conditions"),
             findings);
-    BayPlan bays = bays(floor, sheet);
-    Pour pour =
-        PourPlanner.plan(
-            bays, sheet, request.crew(), mix.healingTime(), cooler(mix, sheet, depth.mean()));
+    BayPlan bays = bays(floor, asPoured);
+    Pour pour = pour(bays, mix, asPoured, depth.mean());
     List<Pin> pins = Pins.of(bays, floor.field());
     List<Rail> rails = Rails.of(bays, floor.field(), request.equipment().screedLength());
     FlatnessSummary flatness = flatness(floor, !pins.isEmpty() || !rails.isEmpty());
+    PourCautions.warn(depth, quantities, pour, flatness, ROOT, findings);
     findings.throwIfErrors();
     return new Plan(
         request.reference(),
@@ -139,41 +153,60 @@ public final class Planner {
         computed);
   }
 
+  /** What one mix makes. */
+  private double batch(DataSheet sheet) {
+    return request.crew().bagsPerBatch() * sheet.yieldPerBag();
+  }
+
   private Bags bags(VolumeDraws draws, DataSheet sheet) {
     return BagOdds.of(
         draws.volumes(), draws.wetAreas(), sheet, request.confidence(), request.seed());
   }
 
+  private static List<Driver> drivers(VolumeDraws draws) {
+    return BagDrivers.of(draws.volumes(), draws.wetAreas());
+  }
+
   private BayPlan bays(LevelledFloor floor, DataSheet sheet) {
-    RibbonRule rule = RibbonRule.byHand(request.crew().bagsPerBatch() * sheet.yieldPerBag());
-    BayPlan bays = BayPlan.of(request.rooms(), floor.field(), rule);
+    BayPlan bays = BayPlan.of(request.rooms(), floor.field(), RibbonRule.byHand(batch(sheet)));
     bays.warn(request.rooms(), ROOT.at("rooms"), findings);
     return bays;
+  }
+
+  private Pour pour(BayPlan bays, Mix mix, DataSheet sheet, double depth) {
+    Pour pour =
+        PourPlanner.plan(bays, sheet, request.crew(), mix.healingTime(), cooler(mix, sheet, depth));
+    double hottest = sheet.temperatureRange().to();
+    boolean siteTooHot = Math.max(site.air(), site.floor()) > hottest;
+    return HotterThanSheet.judge(pour, siteTooHot, mix.mixTemperature() > hottest);
   }
 
   /** The healing time with the water that would bring the mix to the sheet's temperature. */
   private Optional<CoolerWater> cooler(Mix mix, DataSheet sheet, double depth) {
     if (mix.needed().waterTemperature().isEmpty()
-        || mix.needed().waterTemperature().getAsDouble() >= conditions.water()) {
+        || mix.needed().waterTemperature().getAsDouble() >= site.water()) {
       return Optional.empty();
     }
     double healing =
-        WorkingTime.of(sheet)
-            .healingTime(sheet.workingTimeAt(), conditions.floor(), Math.max(0, depth));
+        WorkingTime.of(sheet).healingTime(sheet.workingTimeAt(), site.floor(), Math.max(0, depth));
     return Optional.of(new CoolerWater(mix.needed().waterTemperature().getAsDouble(), healing));
   }
 
   private FlatnessSummary flatness(LevelledFloor floor, boolean guided) {
     FlatnessLimit limit = request.covering().map(Covering::limit).orElseGet(FlatnessLimit::usual);
-    return FlatnessCheck.of(
-        floor.polygons(), floor.sample()::elevation, floor.meanDeviation(), limit, guided);
+    FlatnessSummary flatness =
+        FlatnessCheck.of(
+            floor.polygons(), floor.sample()::elevation, floor.meanDeviation(), limit, guided);
+    return floor.isThinlyRead()
+        ? new FlatnessSummary(flatness.before().unseen(), limit, flatness.after())
+        : flatness;
   }
 
   private Drying drying(DataSheet sheet, DepthSummary depth) {
     boolean wood =
         request.rooms().stream()
             .allMatch(room -> room.substrate().equals(Optional.of(Substrate.WOOD)));
-    return DryingPlan.of(sheet, conditions, depth.area(), wood);
+    return DryingPlan.of(sheet, site, depth.area(), wood);
   }
 
   private List<Note> safety(
@@ -183,7 +216,7 @@ public final class Planner {
             request.rooms(),
             depth,
             sheet,
-            conditions,
+            site,
             bags.order(),
             pour.minutes(),
             request.crew(),
@@ -192,23 +225,17 @@ public final class Planner {
 
   /** What is assumed since nobody told it, and what this version keeps simple. */
   private void warnOfTheUnknown() {
+    List<String> assumed = request.conditions().map(Conditions::assumed).orElse(List.of());
+    if (!assumed.isEmpty()) {
+      String names = String.join(", ", assumed);
+      findings.warning("temperatures-assumed", ROOT.at("conditions"), "names", names);
+    }
     if (request.conditions().isEmpty()) {
       findings.warning("conditions-assumed", ROOT);
     }
     if (request.covering().isEmpty()) {
       findings.warning("covering-unknown", ROOT);
     }
-    for (int i = 0; i < request.rooms().size(); i++) {
-      Place room = ROOT.at("rooms").at(i);
-      if (request.rooms().get(i).substrate().isEmpty()) {
-        findings.warning("substrate-unknown", room, "room", request.rooms().get(i).id());
-      }
-      if (request.rooms().get(i).built().isEmpty()) {
-        findings.warning("age-unknown", room, "room", request.rooms().get(i).id());
-      }
-    }
-    findings.warning("slab-moisture-unknown", ROOT);
-    findings.warning("pour-at-steady-rate", ROOT.at("crew"));
     findings.warning("options-in-short", ROOT);
   }
 }

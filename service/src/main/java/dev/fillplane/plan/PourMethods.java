@@ -30,7 +30,7 @@ final class PourMethods {
               "pins-and-rails",
               "Depth pins and screed rails",
               "under 15 mm of mean depth pins 1.5 to 2 m apart, from there on rails as far apart as"
-                  + " the screed is long less 0.2 m",
+                  + " the screed is long less 0.2 m, as far as the pour is 10 mm deep",
               Method.TRADE,
               "bays by their mean depth"),
           new Method(

@@ -23,8 +23,9 @@ import java.util.stream.Collectors;
  *
  * @param names of the points
  * @param spots where and how high they are
+ * @param thin whether a room has too few of them to tell how flat it is
  */
-record RoomReadings(List<String> names, Spots spots) {
+record RoomReadings(List<String> names, Spots spots, boolean thin) {
 
   private static final double SUSPECT = 3;
   private static final int NAMED = 5;
@@ -50,8 +51,12 @@ record RoomReadings(List<String> names, Spots spots) {
     }
     warn(request.rooms(), count, outside, inside.size(), findings);
     double variance = request.survey().readingError() * request.survey().readingError();
+    Spots spots = spots(inside, variance);
+    SurveyCautions.warnOfFloorBeyond(request.rooms(), spots, findings);
     return new RoomReadings(
-        inside.stream().map(AdjustedPoint::point).toList(), spots(inside, variance));
+        inside.stream().map(AdjustedPoint::point).toList(),
+        spots,
+        SurveyCautions.isThin(request.rooms(), count));
   }
 
   private static void warn(
@@ -70,6 +75,7 @@ record RoomReadings(List<String> names, Spots spots) {
             "room-without-readings", Place.root().at("rooms").at(i), "room", rooms.get(i).id());
       }
     }
+    SurveyCautions.warnOfFew(rooms, count, findings);
   }
 
   private static Spots spots(List<AdjustedPoint> points, double variance) {
@@ -101,8 +107,7 @@ record RoomReadings(List<String> names, Spots spots) {
       }
     }
     suspects.sort(Comparator.comparingDouble(Suspect::standardized).reversed());
-    return new Elevations(
-        elevations.points(), elevations.setups(), elevations.misclosure(), suspects);
+    return elevations.withSuspects(suspects);
   }
 
   /** Warns where a reading that nobody believes holds the target up. */

@@ -62,7 +62,21 @@ final class SupplyMethods {
                   + " area",
               "the data sheet; ASTM F2170 for the number of tests; 2 h of primer between lifts is "
                   + Method.TRADE,
-              "the sheet's temperatures"));
+              "the sheet's temperatures"),
+          new Method(
+              "dew-point",
+              "Dew point of the air",
+              "243.12 a / (17.62 - a), a = 17.62 T / (243.12 + T) + ln(humidity); the floor at least"
+                  + " 3 K above it",
+              "Magnus with the constants of the WMO; the 3 K are " + Method.TRADE,
+              "-45 to 60 C"),
+          new Method(
+              "evaporation",
+              "Water that leaves the fresh surface",
+              "5 ((Ts + 18)^2.5 - humidity (Ta + 18)^2.5) (V + 4) 1e-6 kg/m2/h",
+              "Uno, ACI Materials Journal 95-M34 (1998); the limits for thin pours are "
+                  + Method.TRADE,
+              "an estimate, good to about 40 %"));
 
   private SupplyMethods() {}
 }

@@ -1,7 +1,6 @@
 package dev.fillplane.plan;
 
 import dev.fillplane.survey.Elevations;
-import java.util.List;
 
 /** How much of an adjusted survey an answer shows. */
 final class Surveys {
@@ -12,9 +11,6 @@ final class Surveys {
   private Surveys() {}
 
   static Elevations brief(Elevations elevations) {
-    return elevations.points().size() <= POINTS_SHOWN
-        ? elevations
-        : new Elevations(
-            List.of(), elevations.setups(), elevations.misclosure(), elevations.suspects());
+    return elevations.points().size() <= POINTS_SHOWN ? elevations : elevations.withoutPoints();
   }
 }

@@ -5,6 +5,8 @@ import dev.fillplane.finding.Place;
 import dev.fillplane.heat.Conditions;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
+import dev.fillplane.room.Position;
+import dev.fillplane.room.Room;
 import dev.fillplane.survey.Survey;
 import dev.fillplane.target.TargetWish;
 import java.util.List;
@@ -21,6 +23,14 @@ public final class Terms {
   private static final List<Term> ALL =
       List.of(
           new Term(
+              "floor of all rooms",
+              "rooms",
+              Dimension.AREA,
+              NONE,
+              0,
+              10_000,
+              request -> OptionalDouble.of(floor(request))),
+          new Term(
               "error of a reading",
               "survey/readingError",
               Dimension.HEIGHT,
@@ -28,6 +38,14 @@ public final class Terms {
               0.00001,
               0.05,
               request -> OptionalDouble.of(request.survey().readingError())),
+          new Term(
+              "tilt of a laser",
+              "survey/laserTilt",
+              Dimension.SLOPE,
+              OptionalDouble.of(Survey.DEFAULT_LASER_TILT),
+              0,
+              0.005,
+              request -> OptionalDouble.of(request.survey().laserTilt())),
           new Term(
               "limit of the misclosure",
               "survey/misclosureLimit",
@@ -68,11 +86,22 @@ public final class Terms {
               -10_000,
               10_000,
               request -> request.target().elevation()),
-          condition("air", Dimension.TEMPERATURE, OptionalDouble.of(20), -30, 60, Conditions::air),
+          condition(
+              "air",
+              Dimension.TEMPERATURE,
+              OptionalDouble.of(Conditions.USUAL_AIR),
+              -30,
+              60,
+              Conditions::air),
           condition("floor", Dimension.TEMPERATURE, NONE, -30, 80, Conditions::floor),
           condition("powder", Dimension.TEMPERATURE, NONE, -30, 80, Conditions::powder),
           condition(
-              "water", Dimension.TEMPERATURE, OptionalDouble.of(15), 0.0, 95, Conditions::water),
+              "water",
+              Dimension.TEMPERATURE,
+              OptionalDouble.of(Conditions.USUAL_WATER),
+              0.0,
+              95,
+              Conditions::water),
           condition(
               "airspeed", Dimension.AIRSPEED, OptionalDouble.of(0), 0, 30, Conditions::airspeed),
           new Term(
@@ -109,21 +138,51 @@ public final class Terms {
 
   static void check(PlanRequest request, Findings findings) {
     for (Term term : ALL) {
-      OptionalDouble told = term.told().apply(request);
-      if (told.isPresent()
-          && (told.getAsDouble() < term.from() || told.getAsDouble() > term.to())) {
-        findings.error(
-            "out-of-range",
-            place(term.path()),
-            "name",
-            term.name(),
-            "told",
-            Amount.of(told.getAsDouble(), term.dimension()),
-            "from",
-            Amount.of(term.from(), term.dimension()),
-            "to",
-            Amount.of(term.to(), term.dimension()));
+      term.told().apply(request).ifPresent(told -> check(term, term.path(), told, findings));
+    }
+  }
+
+  /** Holds a quantity of another request, at {@code path}, to the range that it has in a plan. */
+  static void check(String planPath, String path, double told, Findings findings) {
+    for (Term term : ALL) {
+      if (term.path().equals(planPath)) {
+        check(term, path, told, findings);
       }
+    }
+  }
+
+  /** Area of the outer rings, which need not be valid yet. */
+  private static double floor(PlanRequest request) {
+    double sum = 0;
+    for (Room room : request.rooms()) {
+      List<Position> ring = room.outline().rings().get(0);
+      Position start = ring.get(0);
+      double twice = 0;
+      for (int i = 1; i < ring.size(); i++) {
+        Position from = ring.get(i - 1);
+        Position to = ring.get(i);
+        twice +=
+            (from.x() - start.x()) * (to.y() - start.y())
+                - (to.x() - start.x()) * (from.y() - start.y());
+      }
+      sum += Math.abs(twice) / 2;
+    }
+    return sum;
+  }
+
+  private static void check(Term term, String path, double told, Findings findings) {
+    if (told < term.from() || told > term.to()) {
+      findings.error(
+          "out-of-range",
+          place(path),
+          "name",
+          term.name(),
+          "told",
+          Amount.of(told, term.dimension()),
+          "from",
+          Amount.of(term.from(), term.dimension()),
+          "to",
+          Amount.of(term.to(), term.dimension()));
     }
   }
 
@@ -141,7 +200,7 @@ public final class Terms {
       OptionalDouble usual,
       double from,
       double to,
-      Function<Conditions, Double> told) {
+      Function<Conditions, OptionalDouble> told) {
     return new Term(
         name.equals("airspeed") ? "draught over the floor" : "temperature of the " + name,
         "conditions/" + name,
@@ -149,10 +208,6 @@ public final class Terms {
         usual,
         from,
         to,
-        request ->
-            request
-                .conditions()
-                .map(conditions -> OptionalDouble.of(told.apply(conditions)))
-                .orElse(OptionalDouble.empty()));
+        request -> request.conditions().map(told).orElse(OptionalDouble.empty()));
   }
 }

@@ -48,7 +48,7 @@ record BayPour(Bay bay, List<LaidStrip> strips, CrewRate rate, double[] ages) {
   private boolean beats(BayPour other) {
     double age = oldest();
     double otherAge = other.oldest();
-    return age < otherAge || age == otherAge && rate.interval() < other.rate.interval();
+    return age < otherAge || (age == otherAge && rate.interval() < other.rate.interval());
   }
 
   /** Age of the oldest edge of the bay. */

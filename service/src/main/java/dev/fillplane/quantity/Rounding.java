@@ -16,7 +16,7 @@ public final class Rounding {
 
   /** {@code value} rounded to {@link #WIRE_DIGITS} significant digits; negative zero becomes 0. */
   public static double toWire(double value) {
-    if (value == 0 || value == Math.rint(value) && Math.abs(value) < 1e11) {
+    if (value == 0 || (value == Math.rint(value) && Math.abs(value) < 1e11)) {
       return value + 0.0;
     }
     return new BigDecimal(value).round(WIRE).doubleValue();

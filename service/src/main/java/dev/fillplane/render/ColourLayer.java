@@ -13,6 +13,10 @@ final class ColourLayer {
   static Svg draw(Sheet sheet) {
     Svg svg = new Svg();
     svg.open("g", "clip-path", "url(#" + CLIP + ")", "fill-rule", "nonzero");
+    if (!sheet.shows(Layer.DEPTH)) {
+      rectangle(svg, sheet, "#fff");
+      return svg.close("g");
+    }
     ground(svg, sheet);
     PaddedGrid grid = new PaddedGrid(sheet.plan().depth().grid());
     int first = sheet.classes().first() + (sheet.partlyBare() ? 0 : 1);

@@ -17,9 +17,13 @@ final class ContourLayer {
 
   private ContourLayer() {}
 
+  private static List<Contour> contours(Sheet sheet) {
+    return sheet.shows(Layer.CONTOURS) ? sheet.plan().depth().contours().contours() : List.of();
+  }
+
   static Svg draw(Sheet sheet) {
     PathData path = new PathData();
-    for (Contour contour : sheet.plan().depth().contours().contours()) {
+    for (Contour contour : contours(sheet)) {
       for (List<Position> line : contour.lines()) {
         Coordinate[] points = PathData.points(sheet.view(), line);
         if (points.length > 1) {
@@ -50,7 +54,7 @@ final class ContourLayer {
 
   /** After everything that matters more. */
   static void label(Sheet sheet) {
-    for (Contour contour : sheet.plan().depth().contours().contours()) {
+    for (Contour contour : contours(sheet)) {
       String text = sheet.heights().bare(contour.depth());
       for (List<Position> line : contour.lines()) {
         label(sheet, text, PathData.points(sheet.view(), line));

@@ -15,7 +15,25 @@ final class Defs {
     svg.leaf("path", "clip-rule", "evenodd", "d", rings).close("clipPath");
     hatch(svg, ColourLayer.BARE, 9, "M0 9L9 0", "#777", 0.9);
     hatch(svg, RoomLayer.ISLAND, 6, "M0 6L6 0M0 0L6 6", "#333", 1.1);
+    dots(svg);
     svg.close("defs");
+  }
+
+  /** Dark dots with a light rim, seen on light and dark depths alike. */
+  private static void dots(Svg svg) {
+    svg.open(
+        "pattern",
+        "id",
+        DeviationLayer.PATTERN,
+        "width",
+        8,
+        "height",
+        8,
+        "patternUnits",
+        "userSpaceOnUse");
+    svg.leaf("circle", "cx", 4, "cy", 4, "r", 2, "fill", "#fff");
+    svg.leaf("circle", "cx", 4, "cy", 4, "r", 1.2, "fill", "#111");
+    svg.close("pattern");
   }
 
   private static void hatch(

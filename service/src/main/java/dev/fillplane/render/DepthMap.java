@@ -4,6 +4,7 @@ import dev.fillplane.depth.DepthSummary;
 import dev.fillplane.plan.Plan;
 import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.room.Room;
+import java.util.Set;
 
 /**
  * The picture of a plan: how deep where, and what the crew sets out and pours in which order.
@@ -22,39 +23,54 @@ public final class DepthMap {
   private final SpotLayer spots;
   private final GuideLayer guides;
   private final OpeningLayer openings;
+  private final NextLayer next;
+  private final DeviationLayer deviation;
   private final Svg map = new Svg();
 
   DepthMap(PlanRequest request, Plan plan) {
+    this(request, plan, Layer.USUAL);
+  }
+
+  private DepthMap(PlanRequest request, Plan plan, Set<Layer> layers) {
     layout = Layout.of(request.rooms());
-    sheet = Sheet.of(request, plan, layout.view(), layout.mapArea());
+    sheet = Sheet.of(request, plan, layout.view(), layout.mapArea(), layers);
     readings = new ReadingLayer(sheet);
     ribbons = new RibbonLayer(sheet);
     spots = new SpotLayer(sheet);
     guides = new GuideLayer(sheet);
     openings = new OpeningLayer(sheet);
+    next = new NextLayer(sheet);
+    deviation = new DeviationLayer(sheet);
     shapes();
     texts();
   }
 
   /**
-   * Draws a plan.
+   * Draws a plan with its usual layers.
    *
    * @param request with at least one room, as it was planned
    * @param plan its answer
    * @return an SVG document
    */
   public static String draw(PlanRequest request, Plan plan) {
-    return new DepthMap(request, plan).document();
+    return draw(request, plan, Layer.USUAL);
+  }
+
+  /** Draws a plan with some layers. */
+  public static String draw(PlanRequest request, Plan plan, Set<Layer> layers) {
+    return new DepthMap(request, plan, layers).document();
   }
 
   /** From the ground up. */
   private void shapes() {
     map.add(ColourLayer.draw(sheet))
+        .add(deviation.draw())
         .add(ribbons.draw())
         .add(ContourLayer.draw(sheet))
         .add(RoomLayer.draw(sheet))
         .add(guides.draw())
         .add(readings.draw())
+        .add(next.draw())
         .add(ribbons.arrows())
         .add(openings.draw())
         .add(spots.draw());
@@ -79,7 +95,7 @@ public final class DepthMap {
   }
 
   private String document() {
-    Legend legend = new Legend(sheet, readings, ribbons);
+    Legend legend = new Legend(sheet, readings, ribbons, next, deviation);
     double height = Math.ceil(layout.height(legend.height(layout.legendColumns())));
     Svg svg = new Svg();
     svg.open(

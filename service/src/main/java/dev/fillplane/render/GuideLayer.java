@@ -4,6 +4,7 @@ import dev.fillplane.room.Position;
 import dev.fillplane.screed.Pin;
 import dev.fillplane.screed.Rail;
 import dev.fillplane.screed.Station;
+import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineSegment;
 
@@ -13,21 +14,26 @@ final class GuideLayer {
   private static final double FROM_END = 16;
 
   private final Sheet sheet;
+  private final List<Rail> rails;
+  private final List<Pin> pins;
 
   GuideLayer(Sheet sheet) {
     this.sheet = sheet;
+    boolean shown = sheet.shows(Layer.GUIDES);
+    rails = shown ? sheet.plan().rails() : List.of();
+    pins = shown ? sheet.plan().pins() : List.of();
   }
 
   Svg draw() {
     Svg svg = new Svg();
-    for (Rail rail : sheet.plan().rails()) {
+    for (Rail rail : rails) {
       Coordinate from = point(rail.from());
       Coordinate to = point(rail.to());
       Symbols.rail(svg, from, to);
       sheet.labels().block(from, to, 4);
       rail.stations().forEach(station -> tick(svg, from, to, at(rail, station)));
     }
-    for (Pin pin : sheet.plan().pins()) {
+    for (Pin pin : pins) {
       Coordinate at = sheet.view().at(pin.x(), pin.y());
       Symbols.pin(svg, at.x, at.y);
       sheet.labels().block(at.x, at.y, 4.5);
@@ -70,14 +76,14 @@ final class GuideLayer {
   }
 
   void label() {
-    for (Rail rail : sheet.plan().rails()) {
+    for (Rail rail : rails) {
       for (Station station : rail.stations()) {
         Coordinate at = inward(rail, at(rail, station));
         String text = sheet.heights().bare(station.height());
         sheet.labels().beside(new Label(text, at.x, at.y, Look.RAIL), 8);
       }
     }
-    for (Pin pin : sheet.plan().pins()) {
+    for (Pin pin : pins) {
       String text = sheet.heights().bare(pin.height());
       sheet.labels().beside(sheet.label(text, pin.x(), pin.y(), Look.GUIDE), 5);
     }

@@ -43,7 +43,7 @@ final class Heights {
     return metric() ? "mm" : "inches";
   }
 
-  private boolean metric() {
+  boolean metric() {
     return units == UnitSystem.METRIC;
   }
 

@@ -16,10 +16,17 @@ final class Legend {
   private final List<Entry> entries = new ArrayList<>();
   private final Sheet sheet;
 
-  Legend(Sheet sheet, ReadingLayer readings, RibbonLayer ribbons) {
+  Legend(
+      Sheet sheet,
+      ReadingLayer readings,
+      RibbonLayer ribbons,
+      NextLayer next,
+      DeviationLayer deviation) {
     this.sheet = sheet;
     colours();
+    unsure(deviation);
     spots(readings);
+    next(next);
     rooms();
     guides();
     ribbons(ribbons);
@@ -27,19 +34,37 @@ final class Legend {
 
   private void colours() {
     int first = sheet.classes().first();
-    for (int i = first; i < sheet.classes().count() && sheet.plan().depth().maximum() > 0; i++) {
+    for (int i = first; i < sheet.classes().count() && coloured(); i++) {
       String colour = sheet.classes().colour(i);
       add(svg -> Swatches.area(svg, colour), sheet.classes().text(i));
     }
-    if (sheet.partlyBare()) {
+    if (sheet.partlyBare() && sheet.shows(Layer.DEPTH)) {
       add(
           svg -> Swatches.area(svg, "url(#" + ColourLayer.BARE + ")"),
           "not poured: floor at target or above");
     }
-    if (!sheet.plan().depth().contours().contours().isEmpty()) {
+    if (sheet.shows(Layer.CONTOURS) && !sheet.plan().depth().contours().contours().isEmpty()) {
       add(
           svg -> Swatches.line(svg, "#222", 1.2, "none"),
           "contour, every " + sheet.heights().full(sheet.classes().step()));
+    }
+  }
+
+  private boolean coloured() {
+    return sheet.shows(Layer.DEPTH) && sheet.plan().depth().maximum() > 0;
+  }
+
+  private void unsure(DeviationLayer deviation) {
+    if (!deviation.isEmpty()) {
+      add(
+          svg -> Swatches.area(svg, "url(#" + DeviationLayer.PATTERN + ")"),
+          "floor unsure by " + sheet.heights().full(deviation.limit()) + " or more");
+    }
+  }
+
+  private void next(NextLayer next) {
+    if (!next.isEmpty()) {
+      add(svg -> Symbols.next(svg, Swatches.WIDTH / 2, 0, 1), "take a reading here, best first");
     }
   }
 
@@ -56,7 +81,7 @@ final class Legend {
     if (readings.hasSuspects()) {
       add(svg -> Symbols.ring(svg, Swatches.WIDTH / 2, 0), "suspect reading: take again");
     }
-    if (!sheet.request().probes().isEmpty()) {
+    if (sheet.shows(Layer.READINGS) && !sheet.request().probes().isEmpty()) {
       add(svg -> Symbols.probe(svg, Swatches.WIDTH / 2, 0), "probe, depth there");
     }
   }
@@ -76,12 +101,12 @@ final class Legend {
   }
 
   private void guides() {
-    if (!sheet.plan().pins().isEmpty()) {
+    if (sheet.shows(Layer.GUIDES) && !sheet.plan().pins().isEmpty()) {
       add(
           svg -> Symbols.pin(svg, Swatches.WIDTH / 2, 0),
           "depth pin, height in " + sheet.heights().unitName());
     }
-    if (!sheet.plan().rails().isEmpty()) {
+    if (sheet.shows(Layer.GUIDES) && !sheet.plan().rails().isEmpty()) {
       add(
           svg -> Symbols.rail(svg, new Coordinate(0, 0), new Coordinate(Swatches.WIDTH, 0)),
           "screed rail, heights in " + sheet.heights().unitName());

@@ -25,7 +25,10 @@ final class ReadingLayer {
     this.sheet = sheet;
     sheet.plan().elevations().suspects().stream().map(Suspect::point).forEach(suspects::add);
     for (AdjustedPoint point : sheet.plan().elevations().points()) {
-      if (point.x().isPresent() && point.y().isPresent() && inRooms(point)) {
+      if (sheet.shows(Layer.READINGS)
+          && point.x().isPresent()
+          && point.y().isPresent()
+          && inRooms(point)) {
         points.add(point);
       }
     }

@@ -21,6 +21,7 @@ final class RibbonLayer {
     this.sheet = sheet;
     bays =
         sheet.plan().pour().bays().stream()
+            .filter(bay -> sheet.shows(Layer.RIBBONS))
             .filter(bay -> bay.lift() == 1 && !bay.ribbons().isEmpty())
             .map(this::strips)
             .toList();

@@ -4,6 +4,7 @@ import dev.fillplane.plan.Plan;
 import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.target.Plane;
 import java.util.List;
+import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 
@@ -15,7 +16,8 @@ record Sheet(
     Labels labels,
     Heights heights,
     DepthClasses classes,
-    List<Polygon> rooms) {
+    List<Polygon> rooms,
+    Set<Layer> layers) {
 
   /** How far the frame of the map stands off the rooms, px. */
   static final double MARGIN = 56;
@@ -28,7 +30,7 @@ record Sheet(
    *
    * @param area px in which labels must stay
    */
-  static Sheet of(PlanRequest request, Plan plan, View view, Envelope area) {
+  static Sheet of(PlanRequest request, Plan plan, View view, Envelope area, Set<Layer> layers) {
     return new Sheet(
         request,
         plan,
@@ -36,7 +38,8 @@ record Sheet(
         new Labels(area),
         new Heights(request.units()),
         new DepthClasses(request.units(), plan.depth().minimum(), plan.depth().maximum()),
-        request.rooms().stream().map(room -> room.outline().polygon()).toList());
+        request.rooms().stream().map(room -> room.outline().polygon()).toList(),
+        layers);
   }
 
   /** Target minus an elevation; negative where that stands above the target. */
@@ -49,6 +52,10 @@ record Sheet(
   /** Whether the floor stands at the target or above it somewhere. */
   boolean partlyBare() {
     return plan.depth().minimum() <= 0;
+  }
+
+  boolean shows(Layer layer) {
+    return layers.contains(layer);
   }
 
   /** Whether every reading is told with its depth. */

@@ -42,7 +42,7 @@ final class SpotLayer {
   }
 
   private boolean shown(double x, double y) {
-    return sheet.view().box(Sheet.MARGIN).contains(x, y);
+    return sheet.shows(Layer.READINGS) && sheet.view().box(Sheet.MARGIN).contains(x, y);
   }
 
   void label() {

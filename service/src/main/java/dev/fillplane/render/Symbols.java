@@ -123,6 +123,42 @@ final class Symbols {
     stroke(svg, arrow, "#111", 2.6);
   }
 
+  /** A place for one more reading: a dark square with its number. */
+  static void next(Svg svg, double x, double y, int number) {
+    double half = NextLayer.HALF;
+    svg.leaf(
+        "rect",
+        "x",
+        x - half,
+        "y",
+        y - half,
+        "width",
+        2 * half,
+        "height",
+        2 * half,
+        "fill",
+        "#111",
+        "stroke",
+        "#fff",
+        "stroke-width",
+        1.5);
+    svg.text(
+        "text",
+        Integer.toString(number),
+        "x",
+        x,
+        "y",
+        y + 4,
+        "font-size",
+        number > 9 ? 10 : 12,
+        "font-weight",
+        "bold",
+        "fill",
+        "#fff",
+        "text-anchor",
+        "middle");
+  }
+
   static void stroke(Svg svg, PathData path, String colour, double width) {
     svg.leaf("path", "fill", "none", "stroke", colour, "stroke-width", width, "d", path);
   }

@@ -23,6 +23,9 @@ final class OutlineCheck {
   /** Smallest island that is taken, m2. */
   static final double SMALLEST_ISLAND = 1e-6;
 
+  /** Positions of all rings of a room at most; a drawing with more is no outline of a room. */
+  static final int MOST_POSITIONS = 2_000;
+
   private final Room room;
   private final Place place;
   private final Findings findings;
@@ -36,6 +39,19 @@ final class OutlineCheck {
   /** The outline as a polygon, if it is fit to work with; else errors. */
   Optional<Polygon> valid() {
     List<List<Position>> rings = room.outline().rings();
+    int positions = rings.stream().mapToInt(List::size).sum();
+    if (positions > MOST_POSITIONS) {
+      findings.error(
+          "outline-too-detailed",
+          place,
+          "room",
+          room.id(),
+          "positions",
+          positions,
+          "most",
+          MOST_POSITIONS);
+      return Optional.empty();
+    }
     boolean good = !rings.isEmpty();
     if (!good) {
       findings.error("ring-too-short", place, "room", room.id());
@@ -92,7 +108,7 @@ final class OutlineCheck {
     double smallest = number == 0 ? SMALLEST_FLOOR : SMALLEST_ISLAND;
     Optional<TopologyValidationError> wrong = wrong(polygon);
     boolean flat = polygon.convexHull().getArea() < smallest;
-    if (flat || wrong.isEmpty() && polygon.getArea() < smallest) {
+    if (flat || (wrong.isEmpty() && polygon.getArea() < smallest)) {
       findings.error(
           number == 0 ? "outline-too-small" : "island-too-small",
           place.at(number),

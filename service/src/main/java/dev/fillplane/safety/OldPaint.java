@@ -20,7 +20,7 @@ final class OldPaint implements Rule {
     return Optional.of(
         Note.of(
             "lead-paint-suspect",
-            Severity.WARNING,
+            job.grinds() ? Severity.DANGER : Severity.WARNING,
             BASIS,
             "rooms",
             old.names(),

@@ -1,7 +1,7 @@
 package dev.fillplane.safety;
 
 import dev.fillplane.depth.DepthSummary;
-import dev.fillplane.heat.Conditions;
+import dev.fillplane.heat.Site;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.pour.Crew;
 import dev.fillplane.room.Room;
@@ -31,7 +31,7 @@ public record SafetyInput(
     double maximumDepth,
     double grindArea,
     DataSheet sheet,
-    Conditions conditions,
+    Site conditions,
     int bags,
     double pourTime,
     Crew crew,
@@ -47,7 +47,7 @@ public record SafetyInput(
       List<Room> rooms,
       DepthSummary depth,
       DataSheet sheet,
-      Conditions conditions,
+      Site conditions,
       int bags,
       double pourTime,
       Crew crew,

@@ -17,15 +17,19 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
 /**
- * Sets out depth pins in bays with a mean depth under 15 mm: a grid of 1.5 to 2 m along and across
- * the travel, half a spacing from the walls where that fits and at least 0.3 m; only where
- * something is poured and 0.2 m from the edge. A bay whose grid misses the pour gets one pin at the
- * deepest place that a finer grid finds. Lengths are common practice without a source.
+ * Sets out depth pins in bays with a mean depth under 15 mm, and under 10 mm in deeper bays, where
+ * rails end: a grid of 1.5 to 2 m along and across the travel, half a spacing from the walls where
+ * that fits and at least 0.3 m; only where something is poured and 0.2 m from the edge. A thin bay
+ * whose grid misses the pour gets one pin at the deepest place that a finer grid finds. Lengths are
+ * common practice without a source.
  */
 public final class Pins {
 
   /** From this mean depth on rails carry the screed; below, pins show the height. */
   public static final double RAILS_FROM = 0.015;
+
+  /** In less than this depth a rail ends and pins go on. */
+  static final double RAILS_END = 0.010;
 
   private static final double FROM_EDGE = 0.2;
   private static final int FINE = 60;
@@ -45,26 +49,36 @@ public final class Pins {
     this.edge = new IndexedFacetDistance(room.getBoundary());
   }
 
-  /** The pins of all thin bays, in the order of the pour. */
+  /** The pins of all bays, in the order of the pour. */
   public static List<Pin> of(BayPlan plan, Depths depths) {
     List<Pin> pins = new ArrayList<>();
     for (Bay bay : plan.bays()) {
-      if (bay.fill().volume() > 0 && bay.fill().meanDepth() < RAILS_FROM) {
-        pins.addAll(new Pins(bay, depths).pins());
+      if (bay.fill().volume() > 0) {
+        boolean thin = bay.fill().meanDepth() < RAILS_FROM;
+        pins.addAll(thin ? new Pins(bay, depths).pins() : new Pins(bay, depths).besideRails());
       }
     }
     return pins;
   }
 
   private List<Pin> pins() {
+    List<Pin> pins = grid();
+    if (pins.isEmpty()) {
+      deepest(FROM_EDGE).or(() -> deepest(0)).ifPresent(pins::add);
+    }
+    return pins;
+  }
+
+  private List<Pin> besideRails() {
+    return grid().stream().filter(pin -> pin.height() < RAILS_END).toList();
+  }
+
+  private List<Pin> grid() {
     List<Pin> pins = new ArrayList<>();
     for (double along : PinRows.over(box.getMinX(), box.getMaxX())) {
       for (double across : PinRows.over(box.getMinY(), box.getMaxY())) {
         pin(along, across, FROM_EDGE).ifPresent(pins::add);
       }
-    }
-    if (pins.isEmpty()) {
-      deepest(FROM_EDGE).or(() -> deepest(0)).ifPresent(pins::add);
     }
     return pins;
   }

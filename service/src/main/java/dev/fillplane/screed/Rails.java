@@ -16,15 +16,17 @@ import org.locationtech.jts.geom.util.LinearComponentExtracter;
 /**
  * Sets out screed rails in bays with a mean depth of 15 mm or more: straight, parallel, along the
  * travel, so close that the screed rests on two of them, the first and the last 0.3 m from the
- * walls ({@link RailLines}). They end 1 cm before walls and islands. Heights are set at both ends
- * and at most 1 m apart; where the floor stands above the target the height is 0. Lengths are
- * common practice without a source.
+ * walls ({@link RailLines}). They end 1 cm before walls and islands, and where the pour runs out to
+ * less than 10 mm; there {@link Pins} go on. Heights are set at both ends and at most 1 m apart;
+ * where the floor stands above the target the height is 0. Lengths are common practice without a
+ * source.
  */
 public final class Rails {
 
   private static final double GAP = 0.01;
   private static final double SHORTEST = 0.3;
   private static final double STATION = 1.0;
+  private static final double STEP = 0.1;
   private static final int MOST_STATIONS = 200;
 
   private final Bay bay;
@@ -56,16 +58,31 @@ public final class Rails {
     for (double across : RailLines.of(room, screedLength)) {
       for (LineString line : inside(across)) {
         Envelope box = line.getEnvelopeInternal();
-        if (box.getWidth() - 2 * GAP >= SHORTEST) {
-          List<Station> stations = stations(box.getMinX() + GAP, box.getMaxX() - GAP, across);
-          if (stations.stream().anyMatch(station -> station.height() > 0)) {
-            Position from = bay.travel().at(box.getMinX() + GAP, across);
-            Position to = bay.travel().at(box.getMaxX() - GAP, across);
-            rails.add(new Rail(rails.size() + 1, bay.id(), from, to, stations));
-          }
+        double[] deep = deepPart(box.getMinX() + GAP, box.getMaxX() - GAP, across);
+        if (deep[1] - deep[0] >= SHORTEST) {
+          Position from = bay.travel().at(deep[0], across);
+          Position to = bay.travel().at(deep[1], across);
+          List<Station> stations = stations(deep[0], deep[1], across);
+          rails.add(new Rail(rails.size() + 1, bay.id(), from, to, stations));
         }
       }
     }
+  }
+
+  /** From the first place on a line that is deep enough for a rail to the last. */
+  private double[] deepPart(double from, double to, double across) {
+    int steps = (int) Math.max(1, Math.ceil((to - from) / STEP));
+    double first = Double.POSITIVE_INFINITY;
+    double last = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i <= steps; i++) {
+      double at = from + (to - from) * i / steps;
+      Position p = bay.travel().at(at, across);
+      if (depths.at(p.x(), p.y()) >= Pins.RAILS_END) {
+        first = Math.min(first, at);
+        last = at;
+      }
+    }
+    return new double[] {first, last};
   }
 
   @SuppressWarnings("unchecked")

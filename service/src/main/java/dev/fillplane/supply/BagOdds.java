@@ -10,9 +10,11 @@ import org.apache.commons.math3.stat.descriptive.rank.Percentile;
  * the survey cannot know.
  *
  * <p>Each realisation is placed several times with errors of its own: height of placing over the
- * wet area, and yield, which is common to all bags of a lot. Draws come in antithetic pairs and in
- * a fixed order from the seed. Residue of the barrels and site waste are allowances on top. The
- * constants are common practice, no source.
+ * wet area, what the texture swallows, yield, which is common to all bags of a lot, and waste.
+ * Draws come in antithetic pairs and in a fixed order from the seed. Residue of the barrels and
+ * site waste are allowances on top. The constants are common practice, no source.
+ *
+ * @see BagDrivers
  */
 public final class BagOdds {
 
@@ -25,6 +27,9 @@ public final class BagOdds {
   /** Depth that the texture of the base swallows (ground or blasted concrete). */
   public static final double TEXTURE_DEPTH = 0.0004;
 
+  /** Standard deviation of that depth over a whole pour, half of it: our choice. */
+  public static final double TEXTURE_ERROR = 0.0002;
+
   /** Standard deviation of the yield of a lot, as a share. */
   public static final double YIELD_ERROR = 0.03;
 
@@ -33,6 +38,12 @@ public final class BagOdds {
 
   /** Spilt, left over or set too early, as a share of what is poured. */
   public static final double SITE_WASTE = 0.03;
+
+  /**
+   * Standard deviation of waste and residue together, as a share: 3 to 5 % and 1 to 2 %, each
+   * evenly spread.
+   */
+  public static final double WASTE_ERROR = 0.0065;
 
   /** Least order as a multiple of the likely bags. */
   public static final double LEAST_RESERVE = 1.05;
@@ -45,6 +56,9 @@ public final class BagOdds {
 
   /** Keeps the last digits of a sum from costing a bag. */
   private static final double ROUNDING = 1e-9;
+
+  /** Placing and texture both raise the whole wet area, so that one error stands for both. */
+  private static final double HEIGHT_ERROR = Math.hypot(PLACING_ERROR, TEXTURE_ERROR);
 
   private final DataSheet sheet;
   private final SplittableRandom random;
@@ -77,7 +91,16 @@ public final class BagOdds {
 
   /** The likely bags for a part of the pour, rounded up; 0 where nothing is poured. */
   public static int likely(double volume, double wetArea, DataSheet sheet) {
-    return whole(need(volume, wetArea, 0, 0, sheet));
+    return whole(new BagOdds(sheet, 0).need(volume, wetArea, 0, 0, 0));
+  }
+
+  /**
+   * What a bag adds to the planned volume of a pour, once texture, placing, residue and waste have
+   * had their part; the yield of the sheet where nothing is poured.
+   */
+  public static double planned(double volume, double wetArea, DataSheet sheet) {
+    double bags = new BagOdds(sheet, 0).need(volume, wetArea, 0, 0, 0);
+    return bags > 0 ? volume / bags : sheet.yieldPerBag();
   }
 
   private double[] needs(double[] volumes, double[] wetAreas) {
@@ -86,25 +109,27 @@ public final class BagOdds {
     int next = 0;
     for (int i = 0; i < volumes.length; i++) {
       for (int pair = 0; pair < pairs; pair++) {
-        double placing = random.nextGaussian();
+        double height = random.nextGaussian();
         double lot = random.nextGaussian();
-        needs[next++] = need(volumes[i], wetAreas[i], placing, lot, sheet);
-        needs[next++] = need(volumes[i], wetAreas[i], -placing, -lot, sheet);
+        double waste = random.nextGaussian();
+        needs[next++] = need(volumes[i], wetAreas[i], height, lot, waste);
+        needs[next++] = need(volumes[i], wetAreas[i], -height, -lot, -waste);
       }
     }
     return needs;
   }
 
-  /** Bags, not rounded, with standard normal errors of placing and of the lot. */
-  private static double need(
-      double volume, double wetArea, double placing, double lot, DataSheet sheet) {
+  /** Bags, not rounded, with standard normal errors of height, of the lot and of waste. */
+  private double need(double volume, double wetArea, double height, double lot, double waste) {
     if (!(volume > 0)) {
       return 0;
     }
-    double higher = PLACING_BIAS + TEXTURE_DEPTH + PLACING_ERROR * placing;
+    double higher = PLACING_BIAS + TEXTURE_DEPTH + HEIGHT_ERROR * height;
     double placed = Math.max(0, volume + wetArea * higher);
     double bag = sheet.yieldPerBag() * Math.max(LEAST_YIELD, 1 - YIELD_ERROR * lot);
-    return placed * (1 + SITE_WASTE) / (bag * (1 - BARREL_RESIDUE));
+    return placed
+        * (1 + Math.max(0, SITE_WASTE + WASTE_ERROR * waste))
+        / (bag * (1 - BARREL_RESIDUE));
   }
 
   private static Bags bags(double[] needs, double confidence) {
@@ -112,13 +137,23 @@ public final class BagOdds {
     Percentile percentile = new Percentile().withEstimationType(Percentile.EstimationType.R_7);
     percentile.setData(needs);
     int likely = whole(percentile.evaluate(50));
-    int order = whole(percentile.evaluate(100 * confidence));
+    int sure = whole(percentile.evaluate(100 * confidence));
+    int order = Math.max(sure, whole(LEAST_RESERVE * likely));
     return new Bags(
         likely,
         whole(percentile.evaluate(10)),
         likely,
         whole(percentile.evaluate(90)),
-        Math.max(order, whole(LEAST_RESERVE * likely)));
+        order,
+        leftOver(needs, order));
+  }
+
+  private static double leftOver(double[] needs, int order) {
+    double sum = 0;
+    for (double need : needs) {
+      sum += Math.max(0, order - need);
+    }
+    return sum / needs.length;
   }
 
   private static int whole(double bags) {

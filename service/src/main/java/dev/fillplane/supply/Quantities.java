@@ -7,12 +7,14 @@ import java.util.List;
 /**
  * What must be on site. Water, primer and mass belong to the bags that are ordered.
  *
+ * @param drivers what makes the bags unsure; empty where nothing is poured
  * @param mixWater water for the ordered bags
  * @param mass of the ordered bags
  * @param perimeterSeal length of wall and island to seal, without openings
  */
 public record Quantities(
     Bags bags,
+    List<Driver> drivers,
     @Measured(Dimension.LIQUID) double mixWater,
     Primer primer,
     @Measured(Dimension.MASS) double mass,
@@ -23,6 +25,7 @@ public record Quantities(
 
   /** Copies the lists. */
   public Quantities {
+    drivers = List.copyOf(drivers);
     lifts = List.copyOf(lifts);
     rooms = List.copyOf(rooms);
     dams = List.copyOf(dams);

@@ -41,6 +41,7 @@ public final class Supplies {
    * @param rooms with valid outlines
    * @param depths of the same pour as {@code summary}
    * @param bags counted by {@link BagOdds}
+   * @param drivers what makes them unsure, by {@link BagDrivers}
    * @param place of the material in the request
    * @param findings as in {@link Lifts#of}
    */
@@ -49,6 +50,7 @@ public final class Supplies {
       Depths depths,
       DepthSummary summary,
       Bags bags,
+      List<Driver> drivers,
       DataSheet sheet,
       Place place,
       Findings findings) {
@@ -56,6 +58,7 @@ public final class Supplies {
     Supplies supplies = new Supplies(rooms, depths, sheet);
     return new Quantities(
         bags,
+        drivers,
         bags.order() * sheet.waterPerBag(),
         PrimerNeed.of(rooms, lifts, sheet),
         bags.order() * sheet.bagMass(),

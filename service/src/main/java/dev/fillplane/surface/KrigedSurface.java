@@ -22,9 +22,9 @@ import org.locationtech.jts.geom.Polygon;
  * met only to about a millimetre.
  *
  * <p>Exact for that model up to rounding and the table of correlations (relative 5e-11). The
- * uncertainty of the fitted covariance is not in the deviation. Time grows with the cube of the
- * number of spots; meant for up to about 2,000. Neither the order of the spots nor where and how
- * the plan lies in its coordinates matters. Immutable and safe to share.
+ * uncertainty of the fitted covariance is not in the deviation; {@link Realisations} has it. Time
+ * grows with the cube of the number of spots; meant for up to about 2,000. Neither the order of the
+ * spots nor where and how the plan lies in its coordinates matters. Immutable and safe to share.
  *
  * @see CovarianceFit
  */
@@ -35,21 +35,28 @@ public final class KrigedSurface implements FittedSurface {
 
   private final LocalSpots spots;
   private final Drift drift;
+  private final Variogram used;
   private final Optional<Variogram> variogram;
   private final KrigingSystem system;
   private final Kriging kriging;
-  private final double range;
-  private final int places;
+  private final Spacing spacing;
+  private final boolean fitted;
 
   private KrigedSurface(
-      LocalSpots spots, Drift drift, Variogram used, boolean shown, Spacing spacing) {
+      LocalSpots spots,
+      Drift drift,
+      Variogram used,
+      boolean shown,
+      boolean fitted,
+      Spacing spacing) {
     this.spots = spots;
     this.drift = drift;
     this.variogram = shown ? Optional.of(used) : Optional.empty();
     this.system = new KrigingSystem(spots, DriftTerms.of(drift, spacing.extent()), used);
     this.kriging = new Kriging(system);
-    this.range = used.range();
-    this.places = spacing.places();
+    this.used = used;
+    this.spacing = spacing;
+    this.fitted = fitted;
   }
 
   /**
@@ -72,14 +79,15 @@ public final class KrigedSurface implements FittedSurface {
 
   private static KrigedSurface given(
       LocalSpots spots, Spacing spacing, Drift drift, Variogram variogram) {
-    return new KrigedSurface(spots.variance(variogram.nugget()), drift, variogram, true, spacing);
+    return new KrigedSurface(
+        spots.variance(variogram.nugget()), drift, variogram, true, false, spacing);
   }
 
   private static KrigedSurface fitted(LocalSpots spots, Spacing spacing, Drift wished) {
     boolean onlyPlane = spacing.places() <= 3;
     Drift drift = onlyPlane ? Drift.LINEAR : wished;
     Variogram variogram = CovarianceFit.of(spots, spacing, DriftTerms.of(drift, spacing.extent()));
-    return new KrigedSurface(spots, drift, variogram, !onlyPlane, spacing);
+    return new KrigedSurface(spots, drift, variogram, !onlyPlane, true, spacing);
   }
 
   @Override
@@ -127,12 +135,25 @@ public final class KrigedSurface implements FittedSurface {
 
   /** The range of the covariance in use. */
   double range() {
-    return range;
+    return used.range();
   }
 
   /** How many different places were measured. */
   int places() {
-    return places;
+    return spacing.places();
+  }
+
+  /**
+   * Equally likely surfaces through the same spots, by covariances that the spots leave possible;
+   * only this one where its variogram is given or the spots are many.
+   */
+  List<KrigedSurface> likely() {
+    if (!fitted || spacing.places() > LikelyCovariances.MOST_PLACES) {
+      return List.of(this);
+    }
+    return LikelyCovariances.of(spots, spacing, DriftTerms.of(drift, spacing.extent())).stream()
+        .map(other -> new KrigedSurface(spots, drift, other, false, false, spacing))
+        .toList();
   }
 
   /** What was used; the cross-validation is worked out at each call. */

@@ -2,20 +2,22 @@ package dev.fillplane.surface;
 
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Polygon;
 
 /**
  * Floors that all agree with the readings as well as their error allows: what a floor may be above
  * or below its {@link KrigedSurface}, drawn at random (conditional Gaussian simulation by the
- * Cholesky factor of the covariance that the readings leave, drift included).
+ * Cholesky factor of the covariance that the readings leave, drift included). Where the covariance
+ * was fitted, the pairs take turns at several equally likely ones, each about a mean of its own
+ * ({@link LikelyCovariances}); so not knowing it widens the odds. Those means are taken together
+ * about the mean surface, which stays that of the best fit.
  *
  * <p>A residual holds for a whole cell of a lattice over the rooms. Cells are no wider than a third
  * of the range and than half the usual distance of two readings (root of area over number), as long
  * as {@link #MOST_CELLS} suffice. Where they do not, cells are wider; each still carries the full
  * spread of its middle, so that the spread of a volume comes out too large rather than too small.
  *
- * <p>Realisations come in pairs, each second one the negative of the one before it. The same
+ * <p>Realisations come in pairs, the second one mirrored at the mean of their covariance. The same
  * surface, rooms and seed give the same realisations; more of them begin with the same ones.
  * Immutable and safe to share.
  */
@@ -32,11 +34,13 @@ public final class Realisations implements FloorResiduals {
   private final RoomLattice lattice;
   private final int count;
   private final double[][] drawn;
+  private final double[][] shift;
 
-  private Realisations(RoomLattice lattice, int count, double[][] drawn) {
+  private Realisations(RoomLattice lattice, int count, double[][] drawn, double[][] shift) {
     this.lattice = lattice;
     this.count = count;
     this.drawn = drawn;
+    this.shift = shift;
   }
 
   /**
@@ -50,9 +54,47 @@ public final class Realisations implements FloorResiduals {
       throw new IllegalArgumentException("nothing to draw");
     }
     RoomLattice lattice = RoomLattice.over(rooms, pitch(surface, rooms), MOST_CELLS);
+    List<KrigedSurface> likely = surface.likely();
     double[][] drawn = normals(lattice.count(), (count + 1) / 2, seed);
-    factor(surface, lattice).multiply(drawn);
-    return new Realisations(lattice, count, drawn);
+    for (int i = 0; i < likely.size(); i++) {
+      multiply(factor(likely.get(i), lattice), drawn, i, likely.size());
+    }
+    return new Realisations(lattice, count, drawn, shifts(likely, lattice));
+  }
+
+  /** The mean of each surface less the mean of all, by cell. */
+  private static double[][] shifts(List<KrigedSurface> likely, RoomLattice lattice) {
+    double[][] shifts = new double[likely.size()][];
+    double[] mean = new double[lattice.count()];
+    for (int i = 0; i < shifts.length; i++) {
+      shifts[i] = likely.get(i).elevations(lattice.x(), lattice.y());
+      for (int cell = 0; cell < mean.length; cell++) {
+        mean[cell] += shifts[i][cell] / shifts.length;
+      }
+    }
+    for (double[] shift : shifts) {
+      for (int cell = 0; cell < mean.length; cell++) {
+        shift[cell] -= mean[cell];
+      }
+    }
+    return shifts;
+  }
+
+  /** Multiplies every {@code step}th column from {@code first} on. */
+  private static void multiply(Cholesky factor, double[][] drawn, int first, int step) {
+    int columns = (drawn[0].length - first + step - 1) / step;
+    double[][] part = new double[drawn.length][columns];
+    for (int cell = 0; cell < drawn.length; cell++) {
+      for (int c = 0; c < columns; c++) {
+        part[cell][c] = drawn[cell][first + c * step];
+      }
+    }
+    factor.multiply(part);
+    for (int cell = 0; cell < drawn.length; cell++) {
+      for (int c = 0; c < columns; c++) {
+        drawn[cell][first + c * step] = part[cell][c];
+      }
+    }
   }
 
   private static double pitch(KrigedSurface surface, List<Polygon> rooms) {
@@ -61,9 +103,7 @@ public final class Realisations implements FloorResiduals {
   }
 
   private static Cholesky factor(KrigedSurface surface, RoomLattice lattice) {
-    double[] x = IntStream.range(0, lattice.count()).mapToDouble(lattice::centreX).toArray();
-    double[] y = IntStream.range(0, lattice.count()).mapToDouble(lattice::centreY).toArray();
-    double[][] covariance = surface.covariances(x, y);
+    double[][] covariance = surface.covariances(lattice.x(), lattice.y());
     double largest = 0;
     for (int i = 0; i < covariance.length; i++) {
       largest = Math.max(largest, covariance[i][i]);
@@ -104,8 +144,9 @@ public final class Realisations implements FloorResiduals {
   /** What {@code realisation} adds to the elevation of the surface all over {@code cell}. */
   @Override
   public double residual(int realisation, int cell) {
-    double value = drawn[cell][realisation / 2];
-    return realisation % 2 == 0 ? value : -value;
+    int pair = realisation / 2;
+    double value = drawn[cell][pair];
+    return shift[pair % shift.length][cell] + (realisation % 2 == 0 ? value : -value);
   }
 
   /** The middle of a cell. */

@@ -100,6 +100,9 @@ final class RestrictedLikelihood {
      * sill nor range; less is likelier.
      */
     double minusTwiceLog(double sill) {
+      if (rest.length == 0) {
+        return 0;
+      }
       double pivot = 1 + sill * diagonal[0];
       double value = rest[0];
       double sum = Math.log(pivot) + value * value / pivot;

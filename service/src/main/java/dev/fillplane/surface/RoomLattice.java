@@ -3,6 +3,7 @@ package dev.fillplane.surface;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
@@ -112,6 +113,16 @@ final class RoomLattice {
 
   private double distance(int cell, double x, double y) {
     return Math.hypot(centreX(cell) - x, centreY(cell) - y);
+  }
+
+  /** Where the middles of all cells are. */
+  double[] x() {
+    return IntStream.range(0, count()).mapToDouble(this::centreX).toArray();
+  }
+
+  /** Where the middles of all cells are. */
+  double[] y() {
+    return IntStream.range(0, count()).mapToDouble(this::centreY).toArray();
   }
 
   /** Where the middle of a cell is. */

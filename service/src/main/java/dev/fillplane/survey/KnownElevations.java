@@ -4,7 +4,6 @@ import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Elevations that were measured already: they stand as they are, each as sure as one reading. */
@@ -72,6 +71,6 @@ final class KnownElevations {
       Benchmark one = survey.benchmarks().get(i);
       findings.warning("benchmark-not-used", place.at("benchmarks").at(i), "point", one.point());
     }
-    return new Elevations(points, List.of(), Optional.empty(), List.of());
+    return Elevations.of(points, List.of());
   }
 }

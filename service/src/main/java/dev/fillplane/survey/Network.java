@@ -26,7 +26,7 @@ final class Network {
   /**
    * @param held elevation of a benchmark by point, NaN for all others
    */
-  Network(Observations all, double[] held) {
+  Network(Observations all, double[] held, PointPositions positions) {
     this.all = all;
     this.held = held;
     start = new int[held.length + 1];
@@ -36,9 +36,9 @@ final class Network {
     sortWithinSetups();
     ties =
         IntStream.range(0, held.length)
-            .filter(p -> count(p) > 1 || count(p) == 1 && isHeld(p))
+            .filter(p -> count(p) > 1 || (count(p) == 1 && isHeld(p)))
             .boxed()
-            .sorted(canonical())
+            .sorted(canonical().thenComparing(positions.order()))
             .mapToInt(Integer::intValue)
             .toArray();
     tiesOfSetup = gatherTies();

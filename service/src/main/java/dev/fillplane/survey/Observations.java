@@ -38,6 +38,15 @@ record Observations(
     return !Double.isNaN(x[i]) && !Double.isNaN(y[i]);
   }
 
+  /** Index after the readings of the setup of the reading {@code from}; they follow each other. */
+  int endOfSetup(int from) {
+    int to = from;
+    while (to < count() && setup[to] == setup[from]) {
+      to++;
+    }
+    return to;
+  }
+
   /** By how much two readings of one spot in {@code setup} differ at most, three deviations. */
   double tolerance(int setup) {
     return 3 * Math.sqrt(2) * errors[setup];

@@ -1,72 +1,104 @@
 package dev.fillplane.survey;
 
 import java.util.Arrays;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.CholeskyDecomposition;
-import org.apache.commons.math3.linear.DecompositionSolver;
-import org.apache.commons.math3.linear.RealMatrix;
 
 /**
  * Weighted least squares for the planes of all setups. The points are eliminated first (each has
  * its weighted mean as its best elevation for given planes), so that only the small symmetric
  * equations of the setups are left. Unknowns are the corrections to the heights of the {@link
- * SpanningTree}, which keeps the numbers small; rows and columns are scaled to a unit diagonal.
+ * SpanningTree}, which keeps the numbers small, and the two tilts of each plane that may be tilted,
+ * each with an observation of 0 beforehand that has the deviation of such a laser.
  *
- * <p>Source: elimination of a group of unknowns from normal equations, as in any text on adjustment
- * (Ghilani, Adjustment Computations; from memory).
+ * <p>Source: elimination of a group of unknowns from normal equations, unknowns with observations
+ * beforehand, as in any text on adjustment (Ghilani, Adjustment Computations; from memory).
  */
 final class PlaneEquations {
 
-  /** Smallest pivot of the scaled equations; the range of reading errors keeps them above. */
-  private static final double PIVOT = 1e-14;
+  private static final int NONE = -1;
 
   private final Network network;
   private final SpanningTree tree;
-  private final int[] unknown;
-  private final double[][] normal;
-  private final double[] right;
-  private final double[] correction;
-  private final double[][] cofactor;
+  private final PointPositions positions;
+  private final Lasers lasers;
+  private final int[] height;
+  private final int[] tilt;
+  private final NormalEquations equations;
 
-  PlaneEquations(Network network, SpanningTree tree) {
+  /**
+   * Sets them up and solves them.
+   *
+   * @throws org.apache.commons.math3.linear.NonPositiveDefiniteMatrixException if rounding hides
+   *     what tells the unknowns apart
+   */
+  PlaneEquations(
+      Network network, SpanningTree tree, PointPositions positions, Lasers lasers, boolean tilts) {
     this.network = network;
     this.tree = tree;
-    unknown = new int[network.setups()];
+    this.positions = positions;
+    this.lasers = lasers;
+    height = new int[network.setups()];
+    tilt = new int[network.setups()];
     int unknowns = 0;
-    for (int s = 0; s < unknown.length; s++) {
-      unknown[s] = network.used(s) && s != tree.root() ? unknowns++ : -1;
+    for (int s = 0; s < height.length; s++) {
+      height[s] = network.used(s) && s != tree.root() ? unknowns++ : NONE;
     }
-    normal = new double[unknowns][unknowns];
-    right = new double[unknowns];
-    correction = new double[network.setups()];
-    cofactor = new double[network.setups()][network.setups()];
+    for (int s = 0; s < tilt.length; s++) {
+      boolean tilted = tilts && network.used(s) && lasers.tilts(s);
+      tilt[s] = tilted ? unknowns : NONE;
+      unknowns += tilted ? 2 : 0;
+    }
+    equations = new NormalEquations(unknowns);
     for (int point : network.ties()) {
       add(point);
     }
-    if (unknowns > 0) {
-      solve();
+    double weight = 1 / (lasers.deviation() * lasers.deviation());
+    for (int first : tilt) {
+      if (first != NONE) {
+        equations.add(first, first, weight);
+        equations.add(first + 1, first + 1, weight);
+      }
     }
+    equations.solve();
+  }
+
+  /** The three unknowns of a plane, {@link #NONE} for one that is not. */
+  private int[] unknowns(int setup) {
+    int first = tilt[setup];
+    return new int[] {height[setup], first, first == NONE ? NONE : first + 1};
+  }
+
+  /** How the height of a plane at {@code point} depends on the unknowns of the plane. */
+  private double[] coefficients(int setup, int point) {
+    return new double[] {
+      1, lasers.east(setup, positions.x(point)), lasers.north(setup, positions.y(point))
+    };
   }
 
   private void add(int point) {
     Sight sight = new Sight(network, point);
-    double mean = network.isHeld(point) ? 0 : sight.mean(offsets(sight));
-    double shared = network.isHeld(point) ? 0 : 1 / sight.weight();
     double[] offsets = offsets(sight);
+    double mean = network.isHeld(point) ? 0 : sight.mean(offsets);
+    double shared = network.isHeld(point) ? 0 : 1 / sight.weight();
     for (int g = 0; g < sight.groups(); g++) {
-      int row = unknown[sight.setup(g)];
-      if (row < 0) {
-        continue;
-      }
-      double weight = sight.weight(g);
-      right[row] += weight * (offsets[g] - mean);
-      normal[row][row] += weight;
-      for (int h = 0; h < sight.groups(); h++) {
-        int column = unknown[sight.setup(h)];
-        if (column >= 0) {
-          normal[row][column] -= weight * sight.weight(h) * shared;
+      int[] rows = unknowns(sight.setup(g));
+      double[] of = coefficients(sight.setup(g), point);
+      for (int i = 0; i < rows.length; i++) {
+        if (rows[i] != NONE) {
+          equations.addRight(rows[i], sight.weight(g) * of[i] * (offsets[g] - mean));
+          add(rows[i], of[i] * sight.weight(g), rows, of);
+          for (int h = 0; h < sight.groups(); h++) {
+            double both = -of[i] * sight.weight(g) * sight.weight(h) * shared;
+            add(rows[i], both, unknowns(sight.setup(h)), coefficients(sight.setup(h), point));
+          }
         }
+      }
+    }
+  }
+
+  private void add(int row, double factor, int[] columns, double[] coefficients) {
+    for (int j = 0; j < columns.length; j++) {
+      if (columns[j] != NONE) {
+        equations.add(row, columns[j], factor * coefficients[j]);
       }
     }
   }
@@ -80,41 +112,70 @@ final class PlaneEquations {
     return offsets;
   }
 
-  private void solve() {
-    double[] scale = new double[right.length];
-    Arrays.setAll(scale, i -> 1 / Math.sqrt(normal[i][i]));
-    double[][] scaled = new double[right.length][right.length];
-    double[] scaledRight = new double[right.length];
-    for (int i = 0; i < scaled.length; i++) {
-      scaledRight[i] = right[i] * scale[i];
-      for (int j = 0; j <= i; j++) {
-        scaled[i][j] = normal[i][j] * scale[i] * scale[j];
-        scaled[j][i] = scaled[i][j];
-      }
-    }
-    DecompositionSolver solver =
-        new CholeskyDecomposition(new Array2DRowRealMatrix(scaled, false), PIVOT, PIVOT)
-            .getSolver();
-    double[] solution = solver.solve(new ArrayRealVector(scaledRight, false)).toArray();
-    RealMatrix inverse = solver.getInverse();
-    for (int s = 0; s < unknown.length; s++) {
-      int row = unknown[s];
-      correction[s] = row < 0 ? 0 : solution[row] * scale[row];
-      for (int t = 0; row >= 0 && t < unknown.length; t++) {
-        int column = unknown[t];
-        cofactor[s][t] =
-            column < 0 ? 0 : inverse.getEntry(row, column) * scale[row] * scale[column];
-      }
-    }
-  }
-
-  /** The adjusted elevation of the plane of {@code setup}. */
+  /** The adjusted elevation of the plane of {@code setup} where its laser stands. */
   double plane(int setup) {
-    return tree.plane(setup) + correction[setup];
+    return tree.plane(setup) + value(height[setup]);
   }
 
-  /** The covariance of two planes, m2. */
-  double covariance(int setup, int other) {
-    return cofactor[setup][other];
+  /** The adjusted elevation of the plane of {@code setup} over {@code point}. */
+  double plane(int setup, int point) {
+    int[] unknowns = unknowns(setup);
+    double[] of = coefficients(setup, point);
+    return tree.plane(setup)
+        + of[0] * value(unknowns[0])
+        + of[1] * value(unknowns[1])
+        + of[2] * value(unknowns[2]);
+  }
+
+  private double value(int unknown) {
+    return unknown == NONE ? 0 : equations.value(unknown);
+  }
+
+  /** The covariance of two planes over {@code point}, m2. */
+  double covariance(int setup, int other, int point) {
+    int[] rows = unknowns(setup);
+    int[] columns = unknowns(other);
+    double[] of = coefficients(setup, point);
+    double[] with = coefficients(other, point);
+    double sum = 0;
+    for (int i = 0; i < rows.length; i++) {
+      for (int j = 0; j < columns.length; j++) {
+        if (rows[i] != NONE && columns[j] != NONE) {
+          sum += of[i] * with[j] * equations.cofactor(rows[i], columns[j]);
+        }
+      }
+    }
+    return sum;
+  }
+
+  /** Whether a tilt of {@code setup} is estimated. */
+  boolean tilts(int setup) {
+    return tilt[setup] != NONE;
+  }
+
+  /** Rise of the plane of {@code setup} along x. */
+  double tiltX(int setup) {
+    return value(tilt[setup]);
+  }
+
+  /** Rise of the plane of {@code setup} along y. */
+  double tiltY(int setup) {
+    return value(tilt[setup] + 1);
+  }
+
+  /** Standard deviation of the less certain of the two. */
+  double tiltDeviation(int setup) {
+    int first = tilt[setup];
+    return Math.max(deviation(first), deviation(first + 1));
+  }
+
+  /** Standard deviation of the more certain of the two. */
+  double sharperTilt(int setup) {
+    int first = tilt[setup];
+    return Math.min(deviation(first), deviation(first + 1));
+  }
+
+  private double deviation(int unknown) {
+    return Math.sqrt(equations.cofactor(unknown, unknown));
   }
 }

@@ -40,7 +40,7 @@ final class PointAdjustment {
     sight = new Sight(network, point);
     held = network.isHeld(point);
     double[] measured = new double[sight.groups()];
-    Arrays.setAll(measured, g -> planes.plane(sight.setup(g)) - sight.reading(g));
+    Arrays.setAll(measured, g -> planes.plane(sight.setup(g), point) - sight.reading(g));
     elevation = held ? network.heldElevation(point) : sight.mean(measured);
     planeCovariance = planeCovariance();
     variance = held ? 0 : 1 / sight.weight() + sight.mean(planeCovariance);
@@ -60,7 +60,7 @@ final class PointAdjustment {
     for (int g = 0; g < all.length && !held; g++) {
       double[] row = new double[all.length];
       for (int h = 0; h < row.length; h++) {
-        row[h] = planes.covariance(sight.setup(g), sight.setup(h));
+        row[h] = planes.covariance(sight.setup(g), sight.setup(h), sight.point());
       }
       all[g] = sight.mean(row);
     }
@@ -69,12 +69,13 @@ final class PointAdjustment {
 
   private void fit(int group, double reading) {
     int setup = sight.setup(group);
-    double off = planes.plane(setup) - reading - elevation;
+    double off = planes.plane(setup, sight.point()) - reading - elevation;
     if (furtherOff(off, residual)) {
       residual = off;
     }
     double own = 1 / network.weight(setup);
-    double adjusted = planes.covariance(setup, setup) - 2 * planeCovariance[group] + variance;
+    double adjusted =
+        planes.covariance(setup, setup, sight.point()) - 2 * planeCovariance[group] + variance;
     double redundancy = 1 - adjusted / own;
     if (redundancy < UNCHECKED) {
       return;
@@ -89,7 +90,7 @@ final class PointAdjustment {
 
   private static boolean furtherOff(double one, double other) {
     double more = Math.abs(one) - Math.abs(other);
-    return more > EQUAL || more > -EQUAL && one > other;
+    return more > EQUAL || (more > -EQUAL && one > other);
   }
 
   double elevation() {

@@ -4,6 +4,7 @@ import dev.fillplane.finding.Findings;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.OptionalDouble;
 
 /** Where each point is on plan: where it was read first with a position. */
@@ -48,6 +49,12 @@ final class PointPositions {
   private double apart(int i, int j) {
     return Math.hypot(
         observations.x()[i] - observations.x()[j], observations.y()[i] - observations.y()[j]);
+  }
+
+  /** Orders points by where they are; those without a place come last. */
+  Comparator<Integer> order() {
+    return Comparator.<Integer>comparingDouble(point -> x(point).orElse(Double.NaN))
+        .thenComparingDouble(point -> y(point).orElse(Double.NaN));
   }
 
   OptionalDouble x(int point) {

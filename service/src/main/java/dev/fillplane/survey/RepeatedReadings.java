@@ -29,7 +29,7 @@ final class RepeatedReadings {
     int[] highest = new int[all.names().count()];
     int from = 0;
     while (from < all.count()) {
-      int to = endOfSetup(from);
+      int to = all.endOfSetup(from);
       for (int i = from; i < to; i++) {
         lowest[all.point()[i]] = i;
         highest[all.point()[i]] = i;
@@ -47,14 +47,6 @@ final class RepeatedReadings {
       }
       from = to;
     }
-  }
-
-  private int endOfSetup(int from) {
-    int to = from;
-    while (to < all.count() && all.setup()[to] == all.setup()[from]) {
-      to++;
-    }
-    return to;
   }
 
   private void compare(int low, int high) {

@@ -11,9 +11,15 @@ import java.util.OptionalDouble;
  * @param id its name, unique in the request
  * @param readings at least one
  * @param error standard deviation of one of its readings; {@link Survey#readingError()} unless told
+ * @param x where the laser stands on plan, about which its plane may be tilted
+ * @param y where the laser stands on plan; given with x
  */
 public record Setup(
-    String id, List<Reading> readings, @Measured(Dimension.HEIGHT) OptionalDouble error) {
+    String id,
+    List<Reading> readings,
+    @Measured(Dimension.HEIGHT) OptionalDouble error,
+    @Measured(Dimension.PLAN) OptionalDouble x,
+    @Measured(Dimension.PLAN) OptionalDouble y) {
 
   /** Copies the readings. */
   public Setup {

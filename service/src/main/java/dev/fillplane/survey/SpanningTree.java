@@ -23,6 +23,8 @@ final class SpanningTree {
   private final int[] readingToSetup;
   private final int[] readingToPoint;
   private final int[] pointBelowSetup;
+  private final int[] setupDepth;
+  private final int[] pointDepth;
   private int root = NONE;
 
   SpanningTree(Network network) {
@@ -34,6 +36,8 @@ final class SpanningTree {
     readingToSetup = none(network.setups());
     readingToPoint = none(network.points());
     pointBelowSetup = none(network.setups());
+    setupDepth = new int[network.setups()];
+    pointDepth = new int[network.points()];
     plant();
     while (!open.isEmpty()) {
       int setup = open.remove();
@@ -55,6 +59,7 @@ final class SpanningTree {
       if (network.isHeld(point)) {
         grounded = true;
         pointReached[point] = true;
+        pointDepth[point] = 1;
         elevations[point] = network.heldElevation(point);
       }
     }
@@ -84,6 +89,7 @@ final class SpanningTree {
       index++;
     }
     readingToPoint[point] = index;
+    pointDepth[point] = setupDepth[setup] + 1;
     elevations[point] = planes[setup] - network.reading(index);
     reachSetups(point);
   }
@@ -94,6 +100,7 @@ final class SpanningTree {
       int setup = network.setup(from);
       if (!setupReached[setup]) {
         setupReached[setup] = true;
+        setupDepth[setup] = pointDepth[point] + 1;
         pointBelowSetup[setup] = point;
         readingToSetup[setup] = from;
         planes[setup] = elevations[point] + network.reading(from);
@@ -127,13 +134,25 @@ final class SpanningTree {
     return readingToPoint[point] == index || readingToSetup[network.setup(index)] == index;
   }
 
-  /** The point from which height came to {@code setup}, or {@link #NONE}. */
-  int pointBefore(int setup) {
-    return pointBelowSetup[setup];
+  /** The node of a point; setups are nodes by their number. */
+  static int node(int point) {
+    return -2 - point;
   }
 
-  /** The setup from which height came to {@code point}, or {@link #NONE}. */
-  int setupBefore(int point) {
-    return readingToPoint[point] == NONE ? NONE : network.setup(readingToPoint[point]);
+  /** How many nodes lie between {@code node} and where its branch starts. */
+  int depth(int node) {
+    if (node == NONE) {
+      return 0;
+    }
+    return node >= 0 ? setupDepth[node] : pointDepth[node(node)];
+  }
+
+  /** The node from which height came to {@code node}; {@link #NONE} for the common ground. */
+  int before(int node) {
+    if (node >= 0) {
+      return node(pointBelowSetup[node]);
+    }
+    int reading = readingToPoint[node(node)];
+    return reading == NONE ? NONE : network.setup(reading);
   }
 }

@@ -18,12 +18,17 @@ import java.util.OptionalDouble;
  * benchmarks held they are relative to these, else to the first plane. Elevations that were
  * measured already stand as they are, with the deviation of one reading.
  *
- * <p>The <em>misclosure</em> is the largest closing error (in absolute value) of the loops that the
- * readings outside a spanning tree close; the tree is grown breadth first from the benchmarks or
- * the first setup, setups in the order of the request. Positive: walked with its earlier setups
- * first, the loop comes back too high. Its limit is the caller's, else 12 mm sqrt(loop length in
- * km) (third order; Federal Geodetic Control Committee 1984, from memory), else 5 mm sqrt(setups in
- * the loop) (common building practice).
+ * <p>Each reading may be off by a tilt of the laser: the plane rises along x and along y by two
+ * unknowns that are 0 beforehand with the deviation {@link Survey#laserTilt()}, about the place of
+ * the setup or the centroid of its readings. Other setups or benchmarks over the same points show
+ * it as far as they can; what they cannot show stays in the deviations, which grow with the
+ * distance from the laser. It acts only where places of readings are told, see {@link Lasers}.
+ *
+ * <p>The <em>loops</em> are those that the readings outside a spanning tree close; the tree is
+ * grown breadth first from the benchmarks or the first setup, setups in the order of the request.
+ * They are of the readings as they are, without tilts. The worst of them (in absolute value) is the
+ * <em>misclosure</em>. See {@link LoopLimits} for what is allowed and {@link Loops} for what is
+ * held against it, {@link Ties} for how setups agree after the adjustment.
  *
  * <p>A <em>suspect</em> is a point with a reading whose residual is more than 3 of its own standard
  * deviations (Baarda's test without iteration; from memory). One wrong reading can make its
@@ -33,13 +38,10 @@ import java.util.OptionalDouble;
  * <p>The values depend neither on the order of the readings within a setup nor on the names of the
  * points, to the last bit; the order of the setups changes elevations by rounding only (below 1e-12
  * m for heights of metres), as long as the datum does not depend on it, but may choose other loops.
- * Time grows with the readings and the cube of the setups.
+ * Time grows with the readings and the cube of the setups; above {@link Lasers#MOST_SETUPS} planes
+ * are taken as level.
  */
 public final class SurveyAdjustment {
-
-  private static final double THIRD_ORDER = 0.012;
-  private static final double PER_SETUP = 0.005;
-  private static final double KILOMETRE = 1000;
 
   private final Survey survey;
   private final Place place;
@@ -95,13 +97,28 @@ public final class SurveyAdjustment {
     PointPositions positions = new PointPositions(all, findings);
     RepeatedReadings.check(all, findings);
     NearPoints.check(all, findings);
-    Network network = new Network(all, held);
+    Lasers lasers = Lasers.of(survey, all, place, findings);
+    Network network = new Network(all, held, positions);
     SpanningTree tree = new SpanningTree(network);
     if (!connected(network, tree, all) || findings.hasErrors()) {
       return Optional.empty();
     }
-    PlaneEquations planes = new PlaneEquations(network, tree);
-    return Optional.of(elevations(all, positions, network, planes, misclosure(network, tree)));
+    Loops loops = new Loops(network, tree, new LoopLimits(survey));
+    warnOfLoops(loops, all.setups());
+    TiltCheck tilts = new TiltCheck(network, lasers, place, findings);
+    PlaneEquations planes = tilts.solve(tree, positions);
+    Ties ties = new Ties(network, planes);
+    ties.warn(all.setups(), place.at("setups"), findings);
+    AdjustedPoints points = points(all, positions, network, planes);
+    List<Loop> worst = loops.worst(all.setups());
+    return Optional.of(
+        new Elevations(
+            points.all(),
+            setups(all, network, planes, lasers),
+            worst.stream().findFirst().map(one -> new Misclosure(one.value(), one.limit())),
+            worst,
+            ties.worst(all.setups()),
+            points.suspects()));
   }
 
   private boolean connected(Network network, SpanningTree tree, Observations all) {
@@ -118,12 +135,9 @@ public final class SurveyAdjustment {
     return connected;
   }
 
-  private Optional<Misclosure> misclosure(Network network, SpanningTree tree) {
-    Optional<Misclosure> worst =
-        WorstLoop.find(network, tree)
-            .map(loop -> new Misclosure(loop.error(), limit(loop.setups())));
-    worst
-        .filter(loop -> Math.abs(loop.value()) > loop.limit())
+  private void warnOfLoops(Loops loops, String[] names) {
+    loops
+        .overLimit(names)
         .ifPresent(
             loop ->
                 findings.warning(
@@ -133,38 +147,36 @@ public final class SurveyAdjustment {
                     Amount.of(loop.value(), Dimension.HEIGHT),
                     "limit",
                     Amount.of(loop.limit(), Dimension.HEIGHT)));
-    return worst;
   }
 
-  private double limit(int setups) {
-    OptionalDouble own = survey.misclosureLimit();
-    OptionalDouble length = survey.loopLength();
-    if (own.isPresent()) {
-      return own.getAsDouble();
-    }
-    return length.isPresent()
-        ? THIRD_ORDER * Math.sqrt(Math.max(0, length.getAsDouble()) / KILOMETRE)
-        : PER_SETUP * Math.sqrt(setups);
-  }
-
-  private static Elevations elevations(
-      Observations all,
-      PointPositions positions,
-      Network network,
-      PlaneEquations planes,
-      Optional<Misclosure> misclosure) {
+  private static AdjustedPoints points(
+      Observations all, PointPositions positions, Network network, PlaneEquations planes) {
     AdjustedPoints points = new AdjustedPoints(network, planes);
     for (int p = 0; p < network.points(); p++) {
       if (network.count(p) > 0) {
         points.add(p, all.names().name(p), positions);
       }
     }
+    return points;
+  }
+
+  private static List<AdjustedSetup> setups(
+      Observations all, Network network, PlaneEquations planes, Lasers lasers) {
     List<AdjustedSetup> setups = new ArrayList<>();
     for (int s = 0; s < network.setups(); s++) {
       if (network.used(s)) {
-        setups.add(new AdjustedSetup(all.setups()[s], planes.plane(s)));
+        boolean tilts = planes.tilts(s);
+        setups.add(
+            new AdjustedSetup(
+                all.setups()[s],
+                planes.plane(s),
+                lasers.x(s),
+                lasers.y(s),
+                tilts ? OptionalDouble.of(planes.tiltX(s)) : OptionalDouble.empty(),
+                tilts ? OptionalDouble.of(planes.tiltY(s)) : OptionalDouble.empty(),
+                tilts ? OptionalDouble.of(planes.tiltDeviation(s)) : OptionalDouble.empty()));
       }
     }
-    return new Elevations(points.all(), setups, misclosure, points.suspects());
+    return setups;
   }
 }

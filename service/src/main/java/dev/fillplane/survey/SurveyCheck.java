@@ -17,6 +17,9 @@ final class SurveyCheck {
   /** Largest standard deviation of a reading that is taken. */
   static final double LARGEST_ERROR = 0.05;
 
+  /** Largest tilt that is taken; a laser outside it levels itself no more. */
+  static final double LARGEST_TILT = 0.005;
+
   private final Survey survey;
   private final Place place;
   private final Findings findings;
@@ -30,6 +33,12 @@ final class SurveyCheck {
   /** Notes errors of the survey as a whole and tells whether it can be read on. */
   boolean readable() {
     errorInRange(survey.readingError(), place.at("readingError"));
+    inRange(
+        "tilt of a laser",
+        Amount.of(survey.laserTilt(), Dimension.SLOPE),
+        0,
+        LARGEST_TILT,
+        place.at("laserTilt"));
     List<Setup> setups = survey.setups();
     for (int s = 0; s < setups.size(); s++) {
       Place error = place.at("setups").at(s).at("error");
@@ -62,21 +71,30 @@ final class SurveyCheck {
     return String.join(", ", parts.filter(part -> !part.isEmpty()).toList());
   }
 
-  /** Whoever checks single quantities may have said the same already. */
   private void errorInRange(double error, Place there) {
-    boolean inRange = error >= SMALLEST_ERROR && error <= LARGEST_ERROR;
+    inRange(
+        "error of a reading",
+        Amount.of(error, Dimension.HEIGHT),
+        SMALLEST_ERROR,
+        LARGEST_ERROR,
+        there);
+  }
+
+  /** Whoever checks single quantities may have said the same already. */
+  private void inRange(String name, Amount told, double from, double to, Place there) {
+    boolean inRange = told.si() >= from && told.si() <= to;
     if (!inRange && findings.errors().stream().noneMatch(one -> one.place().equals(there))) {
       findings.error(
           "out-of-range",
           there,
           "name",
-          "error of a reading",
+          name,
           "told",
-          Amount.of(error, Dimension.HEIGHT),
+          told,
           "from",
-          Amount.of(SMALLEST_ERROR, Dimension.HEIGHT),
+          Amount.of(from, told.dimension()),
           "to",
-          Amount.of(LARGEST_ERROR, Dimension.HEIGHT));
+          Amount.of(to, told.dimension()));
     }
   }
 

@@ -43,7 +43,7 @@ final class LeastFillPlane {
   private static FoundTarget search(Limits limits, Place place, Findings findings) {
     LeastFillPlane search = new LeastFillPlane(limits);
     double[] best = search.settle(Unknown.EXCESS);
-    double excess = best[Unknown.EXCESS.ordinal()];
+    double excess = Unknown.EXCESS.in(best);
     if (search.program.height(excess) > Limits.TOUCH) {
       search.noteFights(best, place, findings);
       return search(limits.open(), place, findings);
@@ -55,7 +55,7 @@ final class LeastFillPlane {
   private Plane leastSteep(double excess) {
     program.atMost(Unknown.EXCESS, excess + TOLERANCE);
     double[] lowest = settle(Unknown.ELEVATION);
-    program.atMost(Unknown.ELEVATION, lowest[Unknown.ELEVATION.ordinal()] + TOLERANCE);
+    program.atMost(Unknown.ELEVATION, Unknown.ELEVATION.in(lowest) + TOLERANCE);
     return lifted(program.plane(settle(Unknown.STEEPNESS)));
   }
 
@@ -87,7 +87,7 @@ final class LeastFillPlane {
    */
   private void noteFights(double[] best, Place place, Findings findings) {
     Plane plane = program.plane(best);
-    double excess = program.height(best[Unknown.EXCESS.ordinal()]);
+    double excess = program.height(Unknown.EXCESS.in(best));
     for (Limits.Cap cap : limits.ceilings()) {
       double by = plane.at(cap.x(), cap.y()) - cap.elevation();
       if (by > excess - Limits.TOUCH) {

@@ -13,15 +13,26 @@ final class PlaneProgram {
   /** What is sought, in the program's own units. */
   enum Unknown {
     /** Elevation at the centroid. */
-    ELEVATION,
+    ELEVATION(0),
     /** Rise along x over the reach. */
-    RISE_X,
+    RISE_X(1),
     /** Rise along y over the reach. */
-    RISE_Y,
+    RISE_Y(2),
     /** No smaller than the slope. */
-    STEEPNESS,
+    STEEPNESS(3),
     /** By how much ceilings are passed. */
-    EXCESS
+    EXCESS(4);
+
+    private final int column;
+
+    Unknown(int column) {
+      this.column = column;
+    }
+
+    /** Its value in a solution. */
+    double in(double[] solution) {
+      return solution[column];
+    }
   }
 
   private final Limits limits;
@@ -58,7 +69,7 @@ final class PlaneProgram {
   }
 
   private void start(int highest) {
-    cuts.atMost(Unknown.STEEPNESS.ordinal(), steepest());
+    cuts.atMost(Unknown.STEEPNESS.column, steepest());
     cuts.atLeast(0, 0, 0, 0, 0, 1);
     for (int i = 0; i < 4; i++) {
       addDirection(i * Math.PI / 2);
@@ -88,12 +99,12 @@ final class PlaneProgram {
 
   /** Bounds an unknown from above. */
   void atMost(Unknown unknown, double value) {
-    cuts.atMost(unknown.ordinal(), value);
+    cuts.atMost(unknown.column, value);
   }
 
   /** The least value of an unknown under all cuts so far; all unknowns there. */
   double[] minimise(Unknown unknown) {
-    return cuts.minimise(unknown.ordinal());
+    return cuts.minimise(unknown.column);
   }
 
   /**
@@ -101,9 +112,9 @@ final class PlaneProgram {
    * sought has it to be told exactly, else the limit counts.
    */
   boolean cutSlope(double[] best, Unknown least, double tolerance) {
-    double riseX = best[Unknown.RISE_X.ordinal()];
-    double riseY = best[Unknown.RISE_Y.ordinal()];
-    double allowed = least == Unknown.STEEPNESS ? best[Unknown.STEEPNESS.ordinal()] : steepest();
+    double riseX = Unknown.RISE_X.in(best);
+    double riseY = Unknown.RISE_Y.in(best);
+    double allowed = least == Unknown.STEEPNESS ? Unknown.STEEPNESS.in(best) : steepest();
     if (Math.hypot(riseX, riseY) <= allowed + tolerance) {
       return false;
     }
@@ -138,9 +149,9 @@ final class PlaneProgram {
   private double missing(double[] best, int i) {
     HighPoints highs = limits.highs();
     return needed(i)
-        - best[Unknown.ELEVATION.ordinal()]
-        - best[Unknown.RISE_X.ordinal()] * u(highs.x(i))
-        - best[Unknown.RISE_Y.ordinal()] * v(highs.y(i));
+        - Unknown.ELEVATION.in(best)
+        - Unknown.RISE_X.in(best) * u(highs.x(i))
+        - Unknown.RISE_Y.in(best) * v(highs.y(i));
   }
 
   private double needed(int i) {
@@ -153,9 +164,9 @@ final class PlaneProgram {
   }
 
   Plane plane(double[] best) {
-    double slopeX = best[Unknown.RISE_X.ordinal()] * unit / reach;
-    double slopeY = best[Unknown.RISE_Y.ordinal()] * unit / reach;
-    double elevation = top + best[Unknown.ELEVATION.ordinal()] * unit;
+    double slopeX = Unknown.RISE_X.in(best) * unit / reach;
+    double slopeY = Unknown.RISE_Y.in(best) * unit / reach;
+    double elevation = top + Unknown.ELEVATION.in(best) * unit;
     double atOrigin = elevation - slopeX * limits.centroid().x() - slopeY * limits.centroid().y();
     return new Plane(atOrigin, slopeX, slopeY);
   }

@@ -21,24 +21,39 @@ final class Body {
   private Body() {}
 
   /**
-   * The tree of the body.
+   * The bytes of the body.
    *
-   * @throws Refusal if it is not JSON by its media type or by its text
+   * @throws Refusal if it is not JSON by its media type
    */
-  static JsonNode tree(Context context) {
+  static byte[] bytes(Context context) {
+    return bytes(context, Calculation.JSON);
+  }
+
+  /**
+   * The bytes of a body of the media type {@code wanted}.
+   *
+   * @throws Refusal if it says to be of another type or packed
+   */
+  static byte[] bytes(Context context, String wanted) {
     String type = context.contentType();
-    if (type == null || !type.split(";", 2)[0].trim().equalsIgnoreCase(Calculation.JSON)) {
+    if (type == null || !type.split(";", 2)[0].trim().equalsIgnoreCase(wanted)) {
       throw Refusal.of(
-          Problem.Kind.UNSUPPORTED_MEDIA_TYPE, "Send the body as Content-Type: application/json.");
+          Problem.Kind.UNSUPPORTED_MEDIA_TYPE, "Send the body as Content-Type: " + wanted + ".");
     }
     String encoding = context.header("Content-Encoding");
     if (encoding != null && !encoding.equalsIgnoreCase("identity")) {
       throw Refusal.of(
           Problem.Kind.UNSUPPORTED_MEDIA_TYPE, "Send the body without Content-Encoding.");
     }
-    return parse(context.bodyAsBytes());
+    return context.bodyAsBytes();
   }
 
+  /**
+   * The tree of a body. A large one takes many times its bytes, so parse only in a place of {@link
+   * Slots}.
+   *
+   * @throws Refusal if it is not JSON by its text
+   */
   static JsonNode parse(byte[] body) {
     try {
       JsonNode tree = Json.tree(body);

@@ -1,6 +1,7 @@
 package dev.fillplane.web;
 
 import dev.fillplane.quantity.UnitSystem;
+import java.util.Optional;
 
 /**
  * One operation that takes a body and computes an answer.
@@ -20,8 +21,12 @@ record Calculation<Q>(
     return new Calculation<>(path, schema, request, JSON, work);
   }
 
-  /** What an answer needs to know beside the request. */
-  record Caller(UnitSystem units, String inputDigest) {}
+  /**
+   * What an answer needs to know beside the request.
+   *
+   * @param layers the query parameter of that name, if told
+   */
+  record Caller(UnitSystem units, String inputDigest, Optional<String> layers) {}
 
   /** Computes an answer. */
   @FunctionalInterface

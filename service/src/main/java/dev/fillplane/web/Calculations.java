@@ -7,10 +7,14 @@ import dev.fillplane.plan.ElevationsRequest;
 import dev.fillplane.plan.Methods;
 import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.plan.Planner;
+import dev.fillplane.plan.SurveyPlanRequest;
+import dev.fillplane.plan.SurveyPlanner;
 import dev.fillplane.render.DepthMap;
+import dev.fillplane.render.Layer;
 import dev.fillplane.supply.BagCountRequest;
 import dev.fillplane.supply.BagCounter;
 import java.util.List;
+import java.util.Set;
 
 /** Every operation that takes a body and computes an answer. */
 final class Calculations {
@@ -32,7 +36,7 @@ final class Calculations {
               "PlanRequest",
               PlanRequest.class,
               SVG,
-              (request, caller) -> DepthMap.draw(request, Planner.plan(request, computed(caller)))),
+              (request, caller) -> depthMap(request, caller)),
           Calculation.json(
               "/v1/depth-fields",
               "PlanRequest",
@@ -43,6 +47,11 @@ final class Calculations {
               "ElevationsRequest",
               ElevationsRequest.class,
               (request, caller) -> Planner.elevations(request)),
+          Calculation.json(
+              "/v1/survey-plans",
+              "SurveyPlanRequest",
+              SurveyPlanRequest.class,
+              (request, caller) -> SurveyPlanner.plan(request)),
           Calculation.json(
               "/v1/bag-counts",
               "BagCountRequest",
@@ -67,6 +76,12 @@ final class Calculations {
   /** The schemas of their bodies. */
   List<String> schemas() {
     return all.stream().map(Calculation::schema).distinct().toList();
+  }
+
+  /** The layers are read first, so that nobody waits for a plan that cannot be drawn. */
+  private static String depthMap(PlanRequest request, Calculation.Caller caller) {
+    Set<Layer> layers = Layers.of(caller.layers());
+    return DepthMap.draw(request, Planner.plan(request, computed(caller)), layers);
   }
 
   private static Computed computed(Calculation.Caller caller) {

@@ -1,6 +1,7 @@
 package dev.fillplane.web;
 
 import dev.fillplane.openapi.Contract;
+import dev.fillplane.plan.BatchLimit;
 import dev.fillplane.plan.Term;
 import dev.fillplane.plan.Terms;
 import dev.fillplane.quantity.Amount;
@@ -66,7 +67,14 @@ record Capabilities(
   }
 
   /** How large a request may be. */
-  record Limits(long bodyBytes, int nesting, int rooms, int readings, int tableValues, int cells) {}
+  record Limits(
+      long bodyBytes,
+      int nesting,
+      int rooms,
+      int readings,
+      int tableValues,
+      int cells,
+      int batches) {}
 
   /** What {@code contract} and {@code settings} promise. */
   static Capabilities of(Contract contract, Settings settings) {
@@ -77,7 +85,8 @@ record Capabilities(
             contract.schema("PlanRequest").at("/properties/rooms/maxItems").asInt(),
             contract.schema("Setup").at("/properties/readings/maxItems").asInt(),
             contract.schema("Table").at("/properties/values/maxItems").asInt(),
-            CellSize.MOST_CELLS);
+            CellSize.MOST_CELLS,
+            BatchLimit.MOST);
     return new Capabilities(
         Version.TEXT,
         contract.document().findValuesAsText("operationId"),

@@ -70,20 +70,7 @@ final class Catalogues {
   }
 
   private static void measured(Context context, Object body) {
-    UnitSystem units = units(context);
+    UnitSystem units = UnitsParameter.of(context);
     Reply.json(context, units, Answer.of(units, body));
-  }
-
-  private static UnitSystem units(Context context) {
-    String told = context.queryParam("units");
-    if (told == null) {
-      return UnitSystem.METRIC;
-    }
-    return Arrays.stream(UnitSystem.values())
-        .filter(system -> Words.of(system).equals(told))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                Refusal.of(Problem.Kind.BAD_REQUEST, "The parameter units must be metric or us."));
   }
 }

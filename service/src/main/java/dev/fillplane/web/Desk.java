@@ -8,6 +8,7 @@ import dev.fillplane.web.json.Answer;
 import dev.fillplane.web.json.Json;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Takes a body to its answer: held against its schema first, then bound, then answered in the
@@ -27,7 +28,12 @@ final class Desk {
    * @throws Refusal if the body does not fit its schema or makes no sense
    */
   <Q> byte[] answer(Calculation<Q> calculation, JsonNode tree) {
-    List<Problem.Error> faults = gate.faults(calculation.schema(), tree);
+    return answer(calculation, tree, Optional.empty());
+  }
+
+  /** The same with layers that a query parameter tells. */
+  <Q> byte[] answer(Calculation<Q> calculation, JsonNode tree, Optional<String> layers) {
+    List<Problem.Fault> faults = gate.faults(calculation.schema(), tree);
     if (!faults.isEmpty()) {
       throw Refusal.of(Problem.Kind.INVALID, "See errors for what and where.", faults);
     }
@@ -35,7 +41,9 @@ final class Desk {
     Q request = read(tree, calculation.request(), units);
     try {
       Object answer =
-          calculation.work().answer(request, new Calculation.Caller(units, Body.digest(tree)));
+          calculation
+              .work()
+              .answer(request, new Calculation.Caller(units, Body.digest(tree), layers));
       return answer instanceof String text
           ? text.getBytes(StandardCharsets.UTF_8)
           : Json.bytes(Answer.of(units, answer), units);
@@ -43,7 +51,7 @@ final class Desk {
       throw Refusal.of(
           Problem.Kind.UNANSWERABLE,
           "See errors for what and where.",
-          e.errors().stream().map(finding -> Problem.Error.of(finding, units)).toList());
+          e.errors().stream().map(finding -> Problem.Fault.of(finding, units)).toList());
     }
   }
 

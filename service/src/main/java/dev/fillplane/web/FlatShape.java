@@ -51,7 +51,7 @@ final class FlatShape {
   }
 
   /** Adds the faults of the element {@code index} of the list at {@code list}. */
-  void check(JsonNode element, Place list, int index, List<Problem.Error> faults) {
+  void check(JsonNode element, Place list, int index, List<Problem.Fault> faults) {
     if (!element.isObject()) {
       add("type", list.at(index), "", "object", faults);
       return;
@@ -76,7 +76,7 @@ final class FlatShape {
   }
 
   private static void text(
-      Property property, String text, Place place, List<Problem.Error> faults) {
+      Property property, String text, Place place, List<Problem.Fault> faults) {
     int length = text.codePointCount(0, text.length());
     if (length < property.minLength()) {
       add("minLength", place, "", String.valueOf(property.minLength()), faults);
@@ -89,7 +89,7 @@ final class FlatShape {
   }
 
   private static void add(
-      String keyword, Place place, String property, String limit, List<Problem.Error> faults) {
+      String keyword, Place place, String property, String limit, List<Problem.Fault> faults) {
     faults.add(
         SchemaGate.fault(
             keyword, place.toString(), property, JsonNodeFactory.instance.textNode(limit)));

@@ -59,7 +59,7 @@ final class LongLists {
    *
    * @return the body with each of them cut to its first elements, for the general validator
    */
-  JsonNode takeOut(JsonNode body, List<Problem.Error> faults) {
+  JsonNode takeOut(JsonNode body, List<Problem.Fault> faults) {
     JsonNode survey = body.path("survey");
     if (!hasLongList(survey)) {
       return body;
@@ -85,7 +85,7 @@ final class LongLists {
     return with(body, "survey", rest);
   }
 
-  private ArrayNode setups(JsonNode setups, Place place, List<Problem.Error> faults) {
+  private ArrayNode setups(JsonNode setups, Place place, List<Problem.Fault> faults) {
     ArrayNode rest = JsonNodeFactory.instance.arrayNode();
     for (int i = 0; i < setups.size(); i++) {
       JsonNode readings = setups.get(i).path("readings");
@@ -127,14 +127,14 @@ final class LongLists {
   }
 
   private void objects(
-      JsonNode list, FlatShape shape, int maximum, Place place, List<Problem.Error> faults) {
+      JsonNode list, FlatShape shape, int maximum, Place place, List<Problem.Fault> faults) {
     tooMany(list.size(), maximum, place, faults);
     for (int i = kept; i < list.size(); i++) {
       shape.check(list.get(i), place, i, faults);
     }
   }
 
-  private void numbers(JsonNode list, Place place, List<Problem.Error> faults) {
+  private void numbers(JsonNode list, Place place, List<Problem.Fault> faults) {
     tooMany(list.size(), maximumValues, place, faults);
     for (int i = kept; i < list.size(); i++) {
       number(list.get(i), place.at(i), faults);
@@ -146,7 +146,7 @@ final class LongLists {
    *
    * @return for the general validator: all of a few, else the first of them
    */
-  private ArrayNode numbers(POJONode list, Place place, List<Problem.Error> faults) {
+  private ArrayNode numbers(POJONode list, Place place, List<Problem.Fault> faults) {
     TableValues values = (TableValues) list.getPojo();
     boolean few = values.count() <= LONG;
     ArrayNode first = JsonNodeFactory.instance.arrayNode();
@@ -160,7 +160,7 @@ final class LongLists {
     return first;
   }
 
-  private static void number(JsonNode element, Place place, List<Problem.Error> faults) {
+  private static void number(JsonNode element, Place place, List<Problem.Fault> faults) {
     if (!element.isNumber()) {
       faults.add(
           SchemaGate.fault(
@@ -168,7 +168,7 @@ final class LongLists {
     }
   }
 
-  private static void tooMany(int count, int maximum, Place place, List<Problem.Error> faults) {
+  private static void tooMany(int count, int maximum, Place place, List<Problem.Fault> faults) {
     if (count > maximum) {
       faults.add(
           SchemaGate.fault(

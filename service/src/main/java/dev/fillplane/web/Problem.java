@@ -25,17 +25,17 @@ public record Problem(
     int status,
     String detail,
     Optional<String> requestId,
-    List<Error> errors,
+    List<Fault> errors,
     OptionalInt more) {
 
   /** How many findings a problem shows. */
   public static final int SHOWN = 100;
 
   /** One finding of a problem. */
-  public record Error(String code, String pointer, String detail) {
+  public record Fault(String code, String pointer, String detail) {
 
-    static Error of(Finding finding, UnitSystem units) {
-      return new Error(
+    static Fault of(Finding finding, UnitSystem units) {
+      return new Fault(
           finding.code(),
           finding.place().toString(),
           Sentences.of(finding.code(), finding.values(), units));
@@ -48,7 +48,7 @@ public record Problem(
   }
 
   /** A problem with findings, of which the first are shown. */
-  static Problem of(Kind kind, String detail, List<Error> errors) {
+  static Problem of(Kind kind, String detail, List<Fault> errors) {
     int hidden = errors.size() - SHOWN;
     return new Problem(
         "urn:fillplane:problem:" + kind.word(),
@@ -73,10 +73,12 @@ public record Problem(
     NOT_ACCEPTABLE(406, "The answer is not offered in that media type"),
     TIMED_OUT(408, "The request took too long to arrive"),
     TOO_LARGE(413, "The body is too large"),
+    PATH_TOO_LONG(414, "The path is too long"),
     UNSUPPORTED_MEDIA_TYPE(415, "The body is not of a media type that is read here"),
     INVALID(422, "The request does not fit the contract"),
     UNANSWERABLE(422, "The request makes no sense as it is"),
     TOO_MANY_REQUESTS(429, "Too many requests"),
+    HEADERS_TOO_LARGE(431, "The headers are too large"),
     FAILED(500, "The service failed"),
     BUSY(503, "The service is busy");
 

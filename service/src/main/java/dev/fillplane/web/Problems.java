@@ -5,6 +5,8 @@ import dev.fillplane.web.json.Json;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
 import java.util.Locale;
 import java.util.Map;
 import org.slf4j.Logger;
@@ -14,7 +16,7 @@ import org.slf4j.LoggerFactory;
 final class Problems {
 
   private static final Logger LOG = LoggerFactory.getLogger(Problems.class);
-  private static final String MEDIA_TYPE = "application/problem+json";
+  static final String MEDIA_TYPE = "application/problem+json";
 
   private Problems() {}
 
@@ -22,12 +24,26 @@ final class Problems {
     config.routes.exception(
         Refusal.class, (refusal, context) -> write(context, refusal.problem(), refusal.headers()));
     config.routes.exception(HttpResponseException.class, Problems::refused);
+    config.routes.exception(IOException.class, Problems::cutShort);
     config.routes.exception(Exception.class, Problems::failed);
-    config.router.javaLangErrorHandler(
-        (response, error) -> {
-          LOG.error("out of resources", error);
-          response.setStatus(Problem.Kind.FAILED.status());
-        });
+    config.routes.error(408, Problems::timedOut);
+    config.router.javaLangErrorHandler(Problems::outOfResources);
+  }
+
+  /** The context is gone by now, and with it the request id; the headers are still there. */
+  private static void outOfResources(HttpServletResponse response, Error error) {
+    String id = response.getHeader(RequestIds.HEADER);
+    LOG.error("request {} ran out of resources", id, error);
+    Problem problem =
+        Problem.of(Problem.Kind.FAILED, "The service ran out of resources; make the job smaller.");
+    byte[] body = Json.bytes(id == null ? problem : problem.forRequest(id), UnitSystem.METRIC);
+    response.setStatus(problem.status());
+    response.setContentType(MEDIA_TYPE);
+    try {
+      response.getOutputStream().write(body);
+    } catch (IOException e) {
+      LOG.debug("the caller of request {} is gone", id, e);
+    }
   }
 
   /** What the server refuses on its own: unknown paths, wrong methods, bodies too large. */
@@ -35,7 +51,7 @@ final class Problems {
     switch (e.getStatus()) {
       case 404 -> write(context, Problem.of(Problem.Kind.NOT_FOUND, "See /openapi.yaml."));
       case 405 -> notAllowed(e, context);
-      case 408 -> write(context, Problem.of(Problem.Kind.TIMED_OUT, "Send the body faster."));
+      case 408 -> timedOut(context);
       case 413 ->
           write(context, Problem.of(Problem.Kind.TOO_LARGE, "See limits in /v1/capabilities."));
       case 429 ->
@@ -51,6 +67,16 @@ final class Problems {
         }
       }
     }
+  }
+
+  /** The body stopped, or its chunks are none; only the connection throws this. */
+  private static void cutShort(IOException e, Context context) {
+    LOG.debug("the body of request {} was cut short", RequestIds.of(context), e);
+    write(context, Problem.of(Problem.Kind.BAD_REQUEST, "The body did not arrive whole."));
+  }
+
+  private static void timedOut(Context context) {
+    write(context, Problem.of(Problem.Kind.TIMED_OUT, "Send the body faster."));
   }
 
   private static void notAllowed(HttpResponseException e, Context context) {

@@ -21,7 +21,7 @@ final class Refusal extends RuntimeException {
     return new Refusal(Problem.of(kind, detail), Map.of());
   }
 
-  static Refusal of(Problem.Kind kind, String detail, List<Problem.Error> errors) {
+  static Refusal of(Problem.Kind kind, String detail, List<Problem.Fault> errors) {
     return new Refusal(Problem.of(kind, detail, errors), Map.of());
   }
 

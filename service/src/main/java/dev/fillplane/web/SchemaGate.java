@@ -51,20 +51,20 @@ final class SchemaGate {
   }
 
   /** Every fault of {@code body}; empty if it fits the schema {@code name}. */
-  List<Problem.Error> faults(String name, JsonNode body) {
-    List<Problem.Error> faults = new ArrayList<>();
-    Numbers.findInfinite(body, Place.root(), faults);
+  List<Problem.Fault> faults(String name, JsonNode body) {
+    List<Problem.Fault> faults = new ArrayList<>();
+    Numbers.findTooLarge(body, Place.root(), faults);
     JsonNode rest = longLists.takeOut(body, faults);
     faults.addAll(faultsOfAll(name, rest));
     return faults;
   }
 
   /** The faults that the general validator finds, long lists and all. */
-  List<Problem.Error> faultsOfAll(String name, JsonNode body) {
+  List<Problem.Fault> faultsOfAll(String name, JsonNode body) {
     return schemas.get(name).validate(body).stream().map(SchemaGate::fault).toList();
   }
 
-  private static Problem.Error fault(Error error) {
+  private static Problem.Fault fault(Error error) {
     String pointer = "#" + error.getInstanceLocation();
     String property = error.getProperty();
     if (property != null) {
@@ -75,7 +75,7 @@ final class SchemaGate {
   }
 
   /** The fault that breaking {@code keyword} of JSON Schema is. */
-  static Problem.Error fault(String keyword, String pointer, String property, JsonNode limit) {
+  static Problem.Fault fault(String keyword, String pointer, String property, JsonNode limit) {
     String code =
         switch (keyword) {
           case "type" -> "wrong-type";
@@ -90,7 +90,7 @@ final class SchemaGate {
           default -> "does-not-fit";
         };
     Map<String, Object> values = Map.of("property", property, "limit", text(limit));
-    return new Problem.Error(code, pointer, Sentences.of(code, values, UnitSystem.METRIC));
+    return new Problem.Fault(code, pointer, Sentences.of(code, values, UnitSystem.METRIC));
   }
 
   private static String text(JsonNode limit) {

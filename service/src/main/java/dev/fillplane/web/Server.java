@@ -38,6 +38,7 @@ public final class Server implements AutoCloseable {
                 config.routes.post(calculation.path(), endpoint::handle);
               }
               config.routes.post(Validation.PATH, new Validation(gate, slots)::handle);
+              config.routes.post(SurveyImports.PATH, new SurveyImports(slots)::handle);
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
             });
@@ -78,6 +79,7 @@ public final class Server implements AutoCloseable {
         jetty -> {
           jetty.setStopTimeout(STOP_MILLIS);
           jetty.insertHandler(new GracefulHandler());
+          jetty.setErrorHandler(new JettyProblems());
         });
     config.jetty.addConnector(
         (jetty, unused) -> {

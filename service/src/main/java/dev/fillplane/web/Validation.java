@@ -27,23 +27,25 @@ final class Validation {
   }
 
   /** What a body that does not fit its schema gets; the names are those of a plan validation. */
-  record Unfit(boolean valid, List<Problem.Error> errors, List<Problem.Error> warnings) {}
+  record Unfit(boolean valid, List<Problem.Fault> errors, List<Problem.Fault> warnings) {}
 
   /** The answer: its quantities stand in texts only, so that no codes of units are told. */
   record Told(Optional<UnitSystem> units, @JsonUnwrapped Object validation) {}
 
   void handle(Context context) {
     Accepted.check(context, Calculation.JSON);
-    JsonNode tree = Body.tree(context);
-    UnitSystem units = Body.units(tree);
-    Object answer = slots.run(() -> answer(tree, units));
-    context
-        .contentType(Calculation.JSON)
-        .result(Json.bytes(new Told(Body.told(tree), answer), units));
+    byte[] body = Body.bytes(context);
+    byte[] answer = slots.run(() -> answer(Body.parse(body)));
+    context.contentType(Calculation.JSON).result(answer);
   }
 
-  private Object answer(JsonNode tree, UnitSystem units) {
-    List<Problem.Error> faults = gate.faults("PlanRequest", tree);
+  private byte[] answer(JsonNode tree) {
+    UnitSystem units = Body.units(tree);
+    return Json.bytes(new Told(Body.told(tree), findings(tree, units)), units);
+  }
+
+  private Object findings(JsonNode tree, UnitSystem units) {
+    List<Problem.Fault> faults = gate.faults("PlanRequest", tree);
     if (!faults.isEmpty()) {
       return new Unfit(false, faults, List.of());
     }

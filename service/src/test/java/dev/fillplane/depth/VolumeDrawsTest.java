@@ -95,11 +95,38 @@ class VolumeDrawsTest {
     assertEquals(0.25, draws.bareOdds());
   }
 
+  /** The floor may be 1 mm, 2 mm ... 10 mm too high; the ninth of ten covers nine of them. */
+  @Test
+  void guardHeightCoversTheShareThatIsAsked() {
+    FloorSample flat = sample((x, y) -> 0, 0.1, room("r", RECTANGLE));
+    double[][] rows = new double[10][1];
+    for (int i = 0; i < 10; i++) {
+      rows[i][0] = 0.001 * (10 - i);
+    }
+    VolumeDraws draws = DepthField.of(flat, Plane.level(0.0045)).volumes(residuals(rows));
+    assertEquals(0.6, draws.bareOdds());
+    assertEquals(0.0045, draws.guardHeight(0.9), 1e-15);
+    assertEquals(0.0055, draws.guardHeight(0.95), 1e-15);
+    assertEquals(0, draws.guardHeight(0.4));
+    double raised = 0.0045 + draws.guardHeight(0.7);
+    assertEquals(0.3, DepthField.of(flat, Plane.level(raised)).volumes(residuals(rows)).bareOdds());
+  }
+
+  @Test
+  void roomsHaveOddsOfTheirOwn() {
+    double[] west = {0.001, 0.001, 0.001, 0.001, 0.001, 0.001, 0, 0, 0, 0};
+    VolumeDraws draws =
+        DepthField.of(WAVES, Plane.level(0.02)).volumes(residuals(west, new double[10]));
+    double more = draws.odds(0).p90() - draws.odds(0).p10();
+    assertEquals(0.8 * 0.001 * 18, more, 1e-9);
+    assertEquals(draws.roomVolumes()[1][1], draws.odds(1).p50(), 1e-9);
+  }
+
   /** Type 7, as in R's quantile(): 1 2 3 4 10 gives 1.4, 3, 7.6. */
   @Test
   void quantilesAreOfTypeSeven() {
     double[] values = {10, 2, 4, 1, 3};
-    VolumeOdds odds = new VolumeDraws(values, values, new double[5][1], 0).odds();
+    VolumeOdds odds = new VolumeDraws(values, values, new double[5][1], values).odds();
     assertEquals(1.4, odds.p10(), 1e-12);
     assertEquals(3, odds.p50(), 1e-12);
     assertEquals(7.6, odds.p90(), 1e-12);

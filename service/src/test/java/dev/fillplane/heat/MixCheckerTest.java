@@ -90,6 +90,15 @@ class MixCheckerTest {
         refused.errors().stream().map(error -> error.place().toString()).toList());
   }
 
+  @Test
+  void temperaturesMustBeThoseOfASite() {
+    FindingsException refused =
+        assertThrows(FindingsException.class, () -> MixChecker.check(bag(1e9, -31, 101)));
+    assertEquals(
+        List.of("#/powder/temperature", "#/water/temperature", "#/wanted/temperature"),
+        refused.errors().stream().map(error -> error.place().toString()).toList());
+  }
+
   private static MixCheckRequest bag(double powder, double water, double wanted) {
     return request(25, powder, Optional.empty(), water, 0, Optional.of(new Wanted(wanted)));
   }

@@ -75,6 +75,27 @@ class MixPlanTest {
         warnings());
   }
 
+  /** 20 C at 70 %: dew point 14.4 C (published table); 20 C at 50 % still: 0.089 kg/m2/h (Uno). */
+  @Test
+  void moistureOfTheAir() {
+    mix(air(20, 17.5, 0.7, 0), 1);
+    assertEquals(List.of(), warnings());
+    mix(air(20, 17.2, 0.7, 0), 1);
+    mix(air(20, 20, 0.5, 15), 1);
+    mix(air(30, 30, 0.3, 15), 1);
+    assertEquals(
+        List.of(
+            "floor-near-dew-point #/conditions/floor",
+            "surface-dries-fast #/conditions",
+            "surface-dries-too-fast #/conditions"),
+        warnings());
+  }
+
+  private static Site air(double air, double floor, double humidity, double kilometres) {
+    return new Site(
+        air, floor, 20.0, 15.0, OptionalDouble.of(humidity), kilometres / 3.6, Optional.empty());
+  }
+
   @Test
   void coolerWaterNeverShortensTheWorkingTime() {
     double before = 0;
@@ -116,7 +137,7 @@ class MixPlanTest {
     assertEquals(0, DryingPlan.moistureTests(0));
   }
 
-  private Mix mix(Conditions conditions, int bags) {
+  private Mix mix(Site conditions, int bags) {
     return MixPlan.of(SHEET, conditions, 0.010, bags, place(), findings);
   }
 
@@ -124,9 +145,8 @@ class MixPlanTest {
     return Place.root().at("conditions");
   }
 
-  private static Conditions site(double air, double floor, double powder, double water) {
-    return new Conditions(
-        air, floor, powder, water, OptionalDouble.empty(), 0.0, Optional.empty(), false);
+  private static Site site(double air, double floor, double powder, double water) {
+    return new Site(air, floor, powder, water, OptionalDouble.empty(), 0.0, Optional.empty());
   }
 
   private List<String> warnings() {

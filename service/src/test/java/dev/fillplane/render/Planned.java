@@ -6,6 +6,7 @@ import dev.fillplane.depth.ContourLevels;
 import dev.fillplane.depth.Contours;
 import dev.fillplane.depth.DepthField;
 import dev.fillplane.depth.DepthSummary;
+import dev.fillplane.depth.Grid;
 import dev.fillplane.depth.Probe;
 import dev.fillplane.depth.ProbeWish;
 import dev.fillplane.depth.VolumeOdds;
@@ -26,8 +27,13 @@ import dev.fillplane.screed.Rails;
 import dev.fillplane.supply.Bags;
 import dev.fillplane.supply.Quantities;
 import dev.fillplane.supply.Supplies;
+import dev.fillplane.surface.Deviations;
+import dev.fillplane.surface.Drift;
 import dev.fillplane.surface.FloorSample;
+import dev.fillplane.surface.Method;
+import dev.fillplane.surface.NextReading;
 import dev.fillplane.surface.Surface;
+import dev.fillplane.surface.SurfaceSummary;
 import dev.fillplane.survey.AdjustedPoint;
 import dev.fillplane.survey.Elevations;
 import dev.fillplane.survey.Suspect;
@@ -56,7 +62,8 @@ record Planned(PlanRequest request, Plan plan) {
             wish.rooms(),
             field,
             depth,
-            new Bags(55, 50, 55, 60, 61),
+            new Bags(55, 50, 55, 60, 61, 6),
+            List.of(),
             sheet,
             Place.root(),
             new Findings());
@@ -65,7 +72,7 @@ record Planned(PlanRequest request, Plan plan) {
         new Plan(
             Optional.of(wish.reference()),
             elevations(wish),
-            null,
+            surface(wish, field),
             target(wish.target()),
             depth,
             quantities,
@@ -113,6 +120,7 @@ record Planned(PlanRequest request, Plan plan) {
         field.minimum(),
         field.volume(),
         new VolumeOdds(0, 0, 0),
+        List.of(),
         field.grindVolume(),
         field.grindArea(),
         field.deepest(),
@@ -130,7 +138,7 @@ record Planned(PlanRequest request, Plan plan) {
   private static TargetSummary target(Plane plane) {
     TargetShape shape = plane.slope() == 0 ? TargetShape.LEVEL : TargetShape.PLANE;
     return new TargetSummary(
-        shape, plane.elevation(), plane.slopeX(), plane.slopeY(), List.of(), 0);
+        shape, plane.elevation(), plane.slopeX(), plane.slopeY(), List.of(), 0, 0);
   }
 
   /** Readings on a grid over each room; the fourth is suspect. */
@@ -153,7 +161,32 @@ record Planned(PlanRequest request, Plan plan) {
       }
     }
     Suspect suspect = new Suspect(points.get(Math.min(3, points.size() - 1)).point(), 4, 0.004, 0);
-    return new Elevations(points, List.of(), Optional.empty(), List.of(suspect));
+    return Elevations.of(points, List.of(suspect));
+  }
+
+  /** One more reading is wanted in the middle of each room; the floor is unsure in the east. */
+  private static SurfaceSummary surface(Wish wish, DepthField field) {
+    List<NextReading> next = new ArrayList<>();
+    for (Room room : wish.rooms()) {
+      var middle = room.outline().polygon().getInteriorPoint();
+      next.add(new NextReading(middle.getX() + 0.2, middle.getY() + 0.1, 0.5));
+    }
+    Grid grid = field.grid();
+    double[] deviations = grid.depths().clone();
+    for (int i = 0; i < deviations.length; i++) {
+      double share = (double) (i % grid.columns()) / grid.columns();
+      deviations[i] = deviations[i] == Grid.OUTSIDE ? Deviations.OUTSIDE : 0.001 + 0.002 * share;
+    }
+    return new SurfaceSummary(Method.KRIGING, Drift.LINEAR, Optional.empty(), Optional.empty())
+        .with(
+            next.subList(0, Math.min(10, next.size())),
+            new Deviations(
+                grid.originX(),
+                grid.originY(),
+                grid.cell(),
+                grid.columns(),
+                grid.rows(),
+                deviations));
   }
 
   private static Surface surface(DoubleBinaryOperator floor) {

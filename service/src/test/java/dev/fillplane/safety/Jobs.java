@@ -1,6 +1,6 @@
 package dev.fillplane.safety;
 
-import dev.fillplane.heat.Conditions;
+import dev.fillplane.heat.Site;
 import dev.fillplane.material.Binder;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.material.TemperatureRange;
@@ -97,8 +97,7 @@ final class Jobs {
         rooms.isEmpty()
             ? List.of(room("hall", Optional.of(Substrate.CONCRETE), OptionalInt.of(2015)))
             : rooms;
-    Conditions conditions =
-        new Conditions(air, null, null, null, OptionalDouble.empty(), null, ventilated, null);
+    Site conditions = new Site(air, air - 2, air, 15, OptionalDouble.empty(), 0, ventilated);
     return new SafetyInput(
         all,
         bags > 0 ? 40 : 0,

@@ -73,6 +73,9 @@ class SafetyNotesTest {
     assertNotes(concrete(1978), "+asbestos-suspect:DANGER");
     assertNotes(concrete(1977), "+asbestos-suspect:DANGER +lead-paint-suspect:WARNING");
     assertNotes(concrete(1990).grind(1), "+asbestos-suspect:DANGER +silica-at-grinding:WARNING");
+    assertNotes(
+        concrete(1970).grind(1),
+        "+asbestos-suspect:DANGER +lead-paint-suspect:DANGER +silica-at-grinding:WARNING");
   }
 
   @Test
@@ -121,13 +124,15 @@ class SafetyNotesTest {
     assertNotes(wood().depths(0.025, 0.03), "-added-load +added-load-on-wood:DANGER");
   }
 
-  /** 40 psf on 0.96 m2 is 187 kg: 7 bags of 25 kg pass, 8 do not. */
+  /** 40 psf on 0.96 m2 is 187 kg: 7 bags of 25 kg pass, 8 do not; 15 are over twice as much. */
   @Test
   void palletOnJoists() {
     assertNotes(wood().bags(7, 900), "-added-load +added-load:CAUTION");
     assertNotes(wood().bags(8, 900), "-added-load +added-load:CAUTION +bag-pallet:WARNING");
+    assertNotes(wood().bags(14, 900), "-added-load +added-load:CAUTION +bag-pallet:WARNING");
+    assertNotes(wood().bags(15, 900), "-added-load +added-load:CAUTION +bag-pallet:DANGER");
     assertNotes(
-        job().bags(8, 900).roomOfUnknown("hall"),
+        job().bags(15, 900).roomOfUnknown("hall"),
         "+asbestos-year-unknown:WARNING +bag-pallet:WARNING");
   }
 

@@ -69,6 +69,25 @@ class PinsAndRailsTest {
     }
   }
 
+  /** 3 mm at the exit, 45 mm at the far wall: 10 mm is reached at x = 1 m. */
+  @Test
+  void railsEndWhereThePourRunsOutAndPinsGoOn() {
+    Depths wedge = new TiltedDepths(0.003, 0.007, 0);
+    BayPlan plan = plan(TestRooms.hall(), wedge);
+    List<Rail> rails = Rails.of(plan, wedge, SCREED);
+    assertEquals(3, rails.size());
+    for (Rail rail : rails) {
+      assertEquals(5.99, rail.from().x(), 1e-9);
+      assertEquals(1, rail.to().x(), 0.1);
+      assertTrue(rail.stations().stream().allMatch(station -> station.height() >= 0.010));
+    }
+    List<Pin> pins = Pins.of(plan, wedge);
+    // Rows at x = 1, 3 and 5 m: the first is at 10 mm and has the rail.
+    assertEquals(List.of(), pins);
+    Depths thinner = new TiltedDepths(0.001, 0.008, 0);
+    assertEquals(2, Pins.of(plan(TestRooms.hall(), thinner), thinner).size());
+  }
+
   @Test
   void railsTurnAtFifteenMillimetres() {
     assertTrue(Rails.of(plan(TestRooms.hall(), even(14.9)), even(14.9), SCREED).isEmpty());

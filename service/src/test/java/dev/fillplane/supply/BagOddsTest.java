@@ -41,7 +41,10 @@ class BagOddsTest {
   void spreadIsThatOfPlacingAndYield(double volume, double area) {
     Bags bags = certain(volume, area, 0.95);
     double middle = (volume + area * 0.0009) / 0.015 * ALLOWANCES;
-    double share = Math.hypot(area * 0.0005 / (volume + area * 0.0009), 0.03);
+    double share =
+        Math.hypot(
+            area * Math.hypot(0.0005, 0.0002) / (volume + area * 0.0009),
+            Math.hypot(0.03, 0.0065 / 1.03));
     NormalDistribution normal = new NormalDistribution(middle, middle * share);
     assertEquals(1, bags.p50() / middle, 0.005);
     assertEquals(1, bags.p10() / normal.inverseCumulativeProbability(0.1), 0.007);
@@ -61,14 +64,33 @@ class BagOddsTest {
 
   @Test
   void nothingPouredTakesNoBags() {
-    assertEquals(new Bags(0, 0, 0, 0, 0), certain(0, 0, 0.9));
-    assertEquals(new Bags(0, 0, 0, 0, 0), certain(0, 20, 0.9));
+    assertEquals(new Bags(0, 0, 0, 0, 0, 0), certain(0, 0, 0.9));
+    assertEquals(new Bags(0, 0, 0, 0, 0, 0), certain(0, 20, 0.9));
     assertEquals(0, BagOdds.likely(0, 0, SHEET));
   }
 
   @Test
   void aSplashTakesABagAndAReserve() {
-    assertEquals(new Bags(1, 1, 1, 1, 2), certain(0.001, 0.1, 0.9));
+    Bags bags = certain(0.001, 0.1, 0.9);
+    assertEquals(new Bags(1, 1, 1, 1, 2, bags.leftOver()), bags);
+    assertEquals(2 - (0.001 + 0.1 * 0.0009) / 0.015 * ALLOWANCES, bags.leftOver(), 0.002);
+  }
+
+  /**
+   * A normal number of bags leaves order - mean + the tail's loss (standard newsvendor formula).
+   */
+  @Test
+  void bagsLeftOver() {
+    Bags bags = certain(100, 20_000, 0.9);
+    double mean = (100 + 20_000 * 0.0009) / 0.015 * ALLOWANCES;
+    double share =
+        Math.hypot(
+            20_000 * Math.hypot(0.0005, 0.0002) / (100 + 20_000 * 0.0009),
+            Math.hypot(0.03, 0.0065 / 1.03));
+    double z = (bags.order() - mean) / (mean * share);
+    NormalDistribution normal = new NormalDistribution();
+    double left = mean * share * (z * normal.cumulativeProbability(z) + normal.density(z));
+    assertEquals(1, bags.leftOver() / left, 0.02);
   }
 
   @Test

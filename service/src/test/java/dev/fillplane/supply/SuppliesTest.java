@@ -43,7 +43,7 @@ class SuppliesTest {
   @Test
   void waterAndMassBelongToTheOrder() {
     Quantities quantities = quantities(new Wedge(0, 0.016));
-    assertEquals(new Bags(5, 4, 5, 6, 7), quantities.bags());
+    assertEquals(new Bags(5, 4, 5, 6, 7, 2), quantities.bags());
     assertEquals(7 * 0.005, quantities.mixWater(), ROUNDING);
     assertEquals(7 * 25, quantities.mass(), ROUNDING);
   }
@@ -151,7 +151,8 @@ class SuppliesTest {
         List.of(HALL, STORE),
         depths,
         wedge.summary(),
-        new Bags(5, 4, 5, 6, 7),
+        new Bags(5, 4, 5, 6, 7, 2),
+        List.of(),
         SHEET,
         Place.root().at("material"),
         findings);

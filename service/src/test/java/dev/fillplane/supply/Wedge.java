@@ -42,6 +42,7 @@ record Wedge(double west, double east) implements Depths {
         Math.min(west, east),
         volume,
         new VolumeOdds(volume, volume, volume),
+        List.of(),
         0,
         0,
         new Deepest(LENGTH, 0, deepest),

@@ -18,7 +18,7 @@ class RealisationsTest {
 
   @Test
   void pairsCancelOut() {
-    Realisations drawn = Realisations.draw(bumpy(40), ROOM, 20, 1);
+    Realisations drawn = Realisations.draw(known(40), ROOM, 20, 1);
     assertEquals(20, drawn.count());
     for (int cell = 0; cell < drawn.cells(); cell++) {
       for (int first = 0; first < 20; first += 2) {
@@ -49,7 +49,7 @@ class RealisationsTest {
    */
   @Test
   void spreadIsWhatTheReadingsLeave() {
-    KrigedSurface surface = bumpy(12);
+    KrigedSurface surface = known(12);
     Realisations drawn = Realisations.draw(surface, ROOM, 40_000, 3);
     int cells = drawn.cells();
     double[] x = new double[cells];
@@ -114,6 +114,55 @@ class RealisationsTest {
     assertThrows(
         IllegalArgumentException.class, () -> Realisations.draw(surface, List.of(), 10, 1));
     assertThrows(IllegalArgumentException.class, () -> Realisations.draw(surface, ROOM, 0, 1));
+  }
+
+  /** The pairs take turns at the likely covariances; each is mirrored at the mean of its own. */
+  @Test
+  void pairsOfFittedSurfaceLieAboutTheMeansOfTheirCovariances() {
+    KrigedSurface surface = bumpy(12);
+    List<KrigedSurface> likely = surface.likely();
+    Realisations drawn = Realisations.draw(surface, ROOM, 20, 1);
+    for (int cell = 0; cell < drawn.cells(); cell++) {
+      double x = drawn.middle(cell)[0];
+      double y = drawn.middle(cell)[1];
+      for (int pair = 0; pair < 10; pair++) {
+        double shift = likely.get(pair % likely.size()).elevation(x, y) - mean(likely, x, y);
+        double middle = (drawn.residual(2 * pair, cell) + drawn.residual(2 * pair + 1, cell)) / 2;
+        assertEquals(shift, middle, 1e-12);
+      }
+    }
+  }
+
+  /** With 40,000 draws a variance is known to 1 %; within it and between it must add up. */
+  @Test
+  void spreadOfFittedSurfaceIsThatOfTheMixture() {
+    KrigedSurface surface = bumpy(12);
+    List<KrigedSurface> likely = surface.likely();
+    Realisations drawn = Realisations.draw(surface, ROOM, 40_000, 3);
+    for (int cell = 0; cell < drawn.cells(); cell += 5) {
+      double x = drawn.middle(cell)[0];
+      double y = drawn.middle(cell)[1];
+      double wanted = 0;
+      for (KrigedSurface other : likely) {
+        double shift = other.elevation(x, y) - mean(likely, x, y);
+        wanted += (Math.pow(other.deviation(x, y), 2) + shift * shift) / likely.size();
+      }
+      double sample = 0;
+      for (int i = 0; i < drawn.count(); i++) {
+        sample += Math.pow(drawn.residual(i, cell), 2) / drawn.count();
+      }
+      assertEquals(wanted, sample, 0.06 * wanted);
+    }
+  }
+
+  private static double mean(List<KrigedSurface> surfaces, double x, double y) {
+    return surfaces.stream().mapToDouble(other -> other.elevation(x, y)).average().orElseThrow();
+  }
+
+  private static KrigedSurface known(int count) {
+    return KrigedSurface.fit(
+        Floors.scattered(count, count, Floors::bumpy),
+        Floors.given(Drift.LINEAR, VariogramShape.MATERN_3_2, 1e-6, 9e-6, 3));
   }
 
   private static KrigedSurface bumpy(int count) {

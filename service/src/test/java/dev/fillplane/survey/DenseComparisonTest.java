@@ -19,7 +19,9 @@ class DenseComparisonTest {
 
   private static void onNetworks(Comparison comparison) {
     for (long seed = 0; seed < NETWORKS; seed++) {
-      Survey survey = RandomNetwork.make(seed);
+      Survey made = RandomNetwork.make(seed);
+      double tilt = seed % 2 * 0.0003;
+      Survey survey = RandomNetwork.with(made.setups(), made.benchmarks(), tilt);
       Elevations fast = SurveyAdjustment.adjust(survey, SurveyBuilder.PLACE, new Findings());
       comparison.compare(survey, fast, new DenseLeastSquares(survey));
     }
@@ -31,6 +33,8 @@ class DenseComparisonTest {
         (survey, fast, slow) -> {
           for (AdjustedSetup setup : fast.setups()) {
             assertEquals(slow.plane(setup.id()), setup.planeElevation(), 1e-12);
+            assertEquals(slow.tilt("x", setup.id()), setup.tiltX().orElse(0), 1e-12);
+            assertEquals(slow.tilt("y", setup.id()), setup.tiltY().orElse(0), 1e-12);
           }
           for (AdjustedPoint point : fast.points()) {
             assertEquals(slow.elevation(point.point()), point.elevation(), 1e-12);

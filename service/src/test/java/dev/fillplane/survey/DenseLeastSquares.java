@@ -42,14 +42,22 @@ final class DenseLeastSquares {
         }
       }
     }
-    design = new Array2DRowRealMatrix(rows.size(), columns.size());
-    RealVector right = new ArrayRealVector(rows.size());
+    survey.setups().stream().filter(this::tilts).forEach(this::numberTilts);
+    int beforehand = columns.size();
+    design = new Array2DRowRealMatrix(rows.size() + beforehand, columns.size());
+    RealVector right = new ArrayRealVector(rows.size() + beforehand);
     for (int i = 0; i < rows.size(); i++) {
       double weight = 1 / error(rows.get(i));
       double told = rows.get(i).reading().reading();
       told -= enter(i, "setup " + rows.get(i).setup().id(), weight);
       told -= enter(i, "point " + rows.get(i).reading().point(), -weight);
+      enterTilts(i, weight);
       right.setEntry(i, told * weight);
+    }
+    for (String name : columns.keySet()) {
+      if (name.startsWith("tilt")) {
+        design.setEntry(rows.size() + columns.get(name), columns.get(name), 1 / survey.laserTilt());
+      }
     }
     solution = new QRDecomposition(design).getSolver().solve(right);
     RealMatrix normal = design.transpose().multiply(design);
@@ -60,6 +68,42 @@ final class DenseLeastSquares {
     if (!held.containsKey(name)) {
       columns.putIfAbsent(name, columns.size());
     }
+  }
+
+  private boolean tilts(Setup setup) {
+    return survey.laserTilt() > 0
+        && setup.readings().stream().mapToDouble(r -> Math.abs(east(setup, r))).max().orElse(0) > 0;
+  }
+
+  private void numberTilts(Setup setup) {
+    number("tilt x " + setup.id());
+    number("tilt y " + setup.id());
+  }
+
+  private void enterTilts(int row, double weight) {
+    Setup setup = rows.get(row).setup();
+    if (tilts(setup)) {
+      enter(row, "tilt x " + setup.id(), weight * east(setup, rows.get(row).reading()));
+      enter(row, "tilt y " + setup.id(), weight * north(setup, rows.get(row).reading()));
+    }
+  }
+
+  private static double east(Setup setup, Reading reading) {
+    double centre =
+        setup.readings().stream().mapToDouble(r -> r.x().getAsDouble()).average().getAsDouble();
+    return reading.x().getAsDouble() - setup.x().orElse(centre);
+  }
+
+  private static double north(Setup setup, Reading reading) {
+    double centre =
+        setup.readings().stream().mapToDouble(r -> r.y().getAsDouble()).average().getAsDouble();
+    return reading.y().getAsDouble() - setup.y().orElse(centre);
+  }
+
+  /** How the plane rises along x or y; 0 where it is taken as level. */
+  double tilt(String axis, String setup) {
+    Integer column = columns.get("tilt " + axis + " " + setup);
+    return column == null ? 0 : solution.getEntry(column);
   }
 
   /** Enters an unknown into a row; what is held comes back with its sign instead. */
@@ -103,7 +147,12 @@ final class DenseLeastSquares {
 
   private double residual(Row row) {
     String point = row.reading().point();
-    return plane(row.setup().id()) - row.reading().reading() - elevation(point);
+    double rise = 0;
+    if (tilts(row.setup())) {
+      rise += tilt("x", row.setup().id()) * east(row.setup(), row.reading());
+      rise += tilt("y", row.setup().id()) * north(row.setup(), row.reading());
+    }
+    return plane(row.setup().id()) + rise - row.reading().reading() - elevation(point);
   }
 
   /** The largest standardized residual of a point, over readings that others check. */

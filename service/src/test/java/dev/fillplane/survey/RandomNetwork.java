@@ -34,7 +34,9 @@ final class RandomNetwork {
           new Setup(
               "S" + s,
               readings,
-              error == 0.001 ? OptionalDouble.empty() : OptionalDouble.of(error)));
+              error == 0.001 ? OptionalDouble.empty() : OptionalDouble.of(error),
+              OptionalDouble.empty(),
+              OptionalDouble.empty()));
     }
     List<Benchmark> benchmarks = new ArrayList<>();
     for (int b = random.nextInt(3); b > 0; b--) {
@@ -52,17 +54,23 @@ final class RandomNetwork {
     return new Reading(
         String.valueOf(point),
         OptionalDouble.of(point),
-        OptionalDouble.of(0),
+        OptionalDouble.of(point * 7 % 5),
         plane - elevation[point] + error * random.nextGaussian() + blunder);
   }
 
   static Survey with(List<Setup> setups, List<Benchmark> benchmarks) {
+    return with(setups, benchmarks, 0);
+  }
+
+  /** The same with lasers that may be tilted by {@code tilt}. */
+  static Survey with(List<Setup> setups, List<Benchmark> benchmarks, double tilt) {
     return new Survey(
         setups,
         benchmarks,
         List.of(),
         Optional.empty(),
         null,
+        tilt,
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         List.of());
@@ -74,8 +82,8 @@ final class RandomNetwork {
     for (Setup setup : survey.setups()) {
       List<Reading> readings = new ArrayList<>(setup.readings());
       Collections.shuffle(readings, random);
-      setups.add(new Setup(setup.id(), readings, setup.error()));
+      setups.add(new Setup(setup.id(), readings, setup.error(), setup.x(), setup.y()));
     }
-    return with(setups, survey.benchmarks());
+    return with(setups, survey.benchmarks(), survey.laserTilt());
   }
 }

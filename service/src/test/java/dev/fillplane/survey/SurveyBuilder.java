@@ -24,6 +24,8 @@ final class SurveyBuilder {
   private final List<String> ignored = new ArrayList<>();
   private Optional<Table> table = Optional.empty();
   private Double readingError;
+  private Double laserTilt = 0.0;
+  private final Map<String, double[]> lasers = new LinkedHashMap<>();
   private OptionalDouble limit = OptionalDouble.empty();
   private OptionalDouble loopLength = OptionalDouble.empty();
   private String current;
@@ -98,11 +100,31 @@ final class SurveyBuilder {
     return this;
   }
 
+  private Setup setup(String id, List<Reading> list) {
+    double[] at = lasers.get(id);
+    OptionalDouble x = at == null ? OptionalDouble.empty() : OptionalDouble.of(at[0]);
+    OptionalDouble y = at == null ? OptionalDouble.empty() : OptionalDouble.of(at[1]);
+    return new Setup(id, list, errors.get(id), x, y);
+  }
+
+  /** Lasers may be tilted by this; level unless told. */
+  SurveyBuilder laserTilt(double slope) {
+    laserTilt = slope;
+    return this;
+  }
+
+  /** Where the laser of the present setup stands. */
+  SurveyBuilder laserAt(double x, double y) {
+    lasers.put(current, new double[] {x, y});
+    return this;
+  }
+
   Survey survey() {
     List<Setup> all = new ArrayList<>();
-    readings.forEach((id, list) -> all.add(new Setup(id, list, errors.get(id))));
+    readings.forEach((id, list) -> all.add(setup(id, list)));
     all.addAll(setups);
-    return new Survey(all, benchmarks, elevations, table, readingError, limit, loopLength, ignored);
+    return new Survey(
+        all, benchmarks, elevations, table, readingError, laserTilt, limit, loopLength, ignored);
   }
 
   Elevations adjust() {

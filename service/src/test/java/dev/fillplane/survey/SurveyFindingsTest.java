@@ -66,7 +66,9 @@ class SurveyFindingsTest {
   @Test
   void setupIdTwice() {
     List<Reading> readings = List.of(new Reading("1", NONE, NONE, 1.0));
-    check("setup-repeated #/survey/setups/1/id", setup().add(new Setup("A", readings, NONE)));
+    check(
+        "setup-repeated #/survey/setups/1/id",
+        setup().add(new Setup("A", readings, NONE, NONE, NONE)));
   }
 
   @Test

@@ -28,7 +28,8 @@ class SurveyPropertyTest {
   }
 
   private static Setup each(Setup setup, UnaryOperator<Reading> change) {
-    return new Setup(setup.id(), setup.readings().stream().map(change).toList(), setup.error());
+    List<Reading> readings = setup.readings().stream().map(change).toList();
+    return new Setup(setup.id(), readings, setup.error(), setup.x(), setup.y());
   }
 
   private static void assertSame(AdjustedPoint expected, AdjustedPoint actual) {
@@ -66,7 +67,9 @@ class SurveyPropertyTest {
   @Test
   void orderOfReadingsAndNamesDoNotMatter() {
     for (long seed = 0; seed < NETWORKS; seed++) {
-      Survey survey = RandomNetwork.make(seed);
+      Survey made = RandomNetwork.make(seed);
+      double tilt = seed % 2 * 0.0003;
+      Survey survey = RandomNetwork.with(made.setups(), made.benchmarks(), tilt);
       Elevations before = adjust(survey);
       List<Setup> renamed = new ArrayList<>();
       for (Setup setup : RandomNetwork.shuffled(survey, new Random(seed)).setups()) {
@@ -76,7 +79,7 @@ class SurveyPropertyTest {
           survey.benchmarks().stream()
               .map(b -> new Benchmark("point " + hash(b.point()), b.elevation()))
               .toList();
-      Elevations after = adjust(RandomNetwork.with(renamed, benchmarks));
+      Elevations after = adjust(RandomNetwork.with(renamed, benchmarks, tilt));
       for (AdjustedPoint one : before.points()) {
         AdjustedPoint other = point(after, "point " + hash(one.point()));
         assertEquals(one.elevation(), other.elevation(), 0);
@@ -85,6 +88,8 @@ class SurveyPropertyTest {
       }
       assertEquals(before.setups(), after.setups());
       assertEquals(before.misclosure(), after.misclosure());
+      assertEquals(before.loops(), after.loops());
+      assertEquals(before.ties(), after.ties());
       assertEquals(
           before.suspects().stream().map(Suspect::standardized).toList(),
           after.suspects().stream().map(Suspect::standardized).toList());
@@ -125,7 +130,8 @@ class SurveyPropertyTest {
       Setup other = more.get(random.nextInt(more.size()));
       List<Reading> readings = new ArrayList<>(more.get(s).readings());
       readings.add(other.readings().get(random.nextInt(other.readings().size())));
-      more.set(s, new Setup(more.get(s).id(), readings, more.get(s).error()));
+      Setup old = more.get(s);
+      more.set(s, new Setup(old.id(), readings, old.error(), old.x(), old.y()));
       Elevations before = adjust(survey);
       Elevations after = adjust(RandomNetwork.with(more, survey.benchmarks()));
       for (AdjustedPoint one : before.points()) {

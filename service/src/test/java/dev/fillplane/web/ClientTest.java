@@ -27,6 +27,8 @@ import dev.fillplane.client.generated.model.MixCheckRequest;
 import dev.fillplane.client.generated.model.Plan;
 import dev.fillplane.client.generated.model.PlanRequest;
 import dev.fillplane.client.generated.model.PlanValidation;
+import dev.fillplane.client.generated.model.SurveyPlan;
+import dev.fillplane.client.generated.model.SurveyPlanRequest;
 import dev.fillplane.client.generated.model.UnitSystem;
 import java.io.File;
 import java.nio.file.Files;
@@ -94,10 +96,21 @@ class ClientTest {
   @ValueSource(strings = {"metric", "us"})
   void drawsTheDepthMap(String units) throws Exception {
     PlanRequest request = example("sample-" + units + ".json", PlanRequest.class);
-    File map = CLIENT.call(() -> PICTURES.drawDepthMap(request));
+    File map = CLIENT.call(() -> PICTURES.drawDepthMap(request, null));
     var document = DocumentBuilderFactory.newDefaultNSInstance().newDocumentBuilder().parse(map);
     assertEquals("svg", document.getDocumentElement().getLocalName());
     assertTrue(document.getElementsByTagNameNS("*", "path").getLength() > 10);
+    Files.delete(map.toPath());
+  }
+
+  @Test
+  void drawsTheLayersThatAreAskedFor() throws Exception {
+    PlanRequest request = example("sample-metric.json", PlanRequest.class);
+    File map = CLIENT.call(() -> PICTURES.drawDepthMap(request, List.of("next", "deviation")));
+    String svg = Files.readString(map.toPath());
+    assertTrue(svg.contains("take a reading here"));
+    assertTrue(svg.contains("floor unsure by 2 mm or more"));
+    assertFalse(svg.contains("contour, every"));
     Files.delete(map.toPath());
   }
 
@@ -129,6 +142,27 @@ class ClientTest {
     assertTrue(count.getBags().getLikely() >= 16, "likely " + count.getBags().getLikely());
     assertTrue(count.getBags().getOrder() > count.getBags().getLikely());
     assertEquals(25.0 * count.getBags().getOrder(), count.getMass(), 1e-9);
+  }
+
+  @Test
+  void plansASurvey() {
+    SurveyPlanRequest request = example("survey-plan.json", SurveyPlanRequest.class);
+    SurveyPlan plan = CLIENT.call(() -> PARTS.planSurvey(request));
+    assertEquals(plan.getReadings(), plan.getPoints().size());
+    assertTrue(plan.getSpread() <= 1.5, "spread " + plan.getSpread());
+    assertEquals("passage", plan.getPoints().get(0).getRoom(), "begins at the exit");
+    assertTrue(plan.getWalk() > 20);
+  }
+
+  @Test
+  void tellsWhereMoreReadingsHelp() {
+    PlanRequest request = example("sample-metric.json", PlanRequest.class);
+    var surface = CLIENT.call(() -> PLANS.makePlan(request)).getSurface();
+    assertEquals(3, surface.getNextReadings().size());
+    assertTrue(surface.getNextReadings().get(0).getSaves() > 0);
+    assertEquals(
+        surface.getDeviations().getColumns() * surface.getDeviations().getRows(),
+        surface.getDeviations().getDeviations().size());
   }
 
   @Test
@@ -187,7 +221,8 @@ class ClientTest {
   void tellsWhatItCanDo() {
     Capabilities capabilities = CLIENT.call(CATALOGUES::getCapabilities);
     assertTrue(capabilities.getOperations().contains("makePlan"));
-    assertEquals(15, capabilities.getOperations().size());
+    assertTrue(capabilities.getOperations().contains("planSurvey"));
+    assertEquals(16, capabilities.getOperations().size());
     assertFalse(capabilities.getDefaults().isEmpty());
     assertFalse(capabilities.getRanges().isEmpty());
     assertEquals(Settings.BODY_BYTES, capabilities.getLimits().getBodyBytes());

@@ -107,7 +107,7 @@ class ClosedFormTest {
       read(request, x, y, zero + slopeX * x + slopeY * y);
     }
     double target = zero + 2.5 * slopeX + 2 * slopeY + random.nextDouble(-20, 20);
-    request.with("target").put("elevation", target);
+    target(request).put("elevation", target);
     for (int i = 0; i < 10; i++) {
       probe(request, random.nextDouble(5), random.nextDouble(4));
     }
@@ -176,7 +176,7 @@ class ClosedFormTest {
     for (double[] reading : readings) {
       read(request, reading[0], reading[1], reading[2]);
     }
-    request.with("target").put("elevation", 20);
+    target(request).put("elevation", 20);
     request.set(
         "surface",
         Trees.of("{'variogram':{'shape':'spherical','nugget':0.5,'sill':4,'range':4}}")
@@ -236,15 +236,15 @@ class ClosedFormTest {
   /** Adjusts setups told as {@code name point reading point reading ...}. */
   private static JsonNode book(String units, String benchmark, String... setups) {
     ObjectNode request = Trees.of("{'survey':{'setups':[],'loopLength':1500}}").put("units", units);
-    ObjectNode survey = request.with("survey");
-    String[] mark = benchmark.split(" ");
+    ObjectNode survey = survey(request);
+    String[] mark = benchmark.split(" ", -1);
     survey
         .putArray("benchmarks")
         .addObject()
         .put("point", mark[0])
         .put("elevation", Double.parseDouble(mark[1]));
     for (String told : setups) {
-      String[] parts = told.split(" ");
+      String[] parts = told.split(" ", -1);
       ObjectNode setup = survey.withArray("setups").addObject().put("id", parts[0]);
       for (int i = 1; i < parts.length; i += 2) {
         setup
@@ -266,7 +266,7 @@ class ClosedFormTest {
   }
 
   private static void points(JsonNode book, String expected) {
-    String[] parts = expected.split(" ");
+    String[] parts = expected.split(" ", -1);
     assertEquals(parts.length / 2, book.get("points").size());
     for (int i = 0; i < parts.length; i += 2) {
       JsonNode point = book.get("points").get(i / 2);
@@ -289,8 +289,16 @@ class ClosedFormTest {
     return request;
   }
 
+  private static ObjectNode survey(ObjectNode request) {
+    return (ObjectNode) request.get("survey");
+  }
+
+  private static ObjectNode target(ObjectNode request) {
+    return (ObjectNode) request.get("target");
+  }
+
   private static void read(ObjectNode request, double x, double y, double elevation) {
-    ArrayNode readings = request.with("survey").withArray("elevations");
+    ArrayNode readings = survey(request).withArray("elevations");
     readings
         .addObject()
         .put("point", "r" + readings.size())

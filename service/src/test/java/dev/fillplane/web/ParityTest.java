@@ -36,6 +36,7 @@ class ParityTest {
           "ContourProperties",
           "ContourGeometry",
           "Grid",
+          "Deviations",
           "Amount",
           "UnitCodes",
           "Warning", // a finding, JsonTest

@@ -15,6 +15,7 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.survey.Survey;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.EnumMap;
@@ -28,6 +29,9 @@ public final class Json {
 
   /** How long the name of a property of a request may be. */
   public static final int NAME_LIMIT = 100;
+
+  /** Numbers beyond this measure nothing; kept low enough for any unit and any product of two. */
+  public static final double LARGEST_NUMBER = 1e16;
 
   private static final Map<UnitSystem, ObjectMapper> MAPPERS = mappers();
   private static final ObjectMapper TREES = plain();
@@ -99,6 +103,12 @@ public final class Json {
       ObjectMapper mapper = plain();
       mapper.setAnnotationIntrospector(new MeasuredIntrospector(system));
       mapper.registerModule(new WireModule(system));
+      // In a request a list that is told holds something, so an answer leaves empty ones out.
+      mapper
+          .configOverride(Survey.class)
+          .setInclude(
+              JsonInclude.Value.construct(
+                  JsonInclude.Include.NON_EMPTY, JsonInclude.Include.NON_EMPTY));
       mappers.put(system, mapper);
     }
     return mappers;

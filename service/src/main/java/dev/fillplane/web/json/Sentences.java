@@ -48,11 +48,10 @@ public final class Sentences {
 
   /** An amount as people read it: rounded to what can be told apart on site, with its unit. */
   public static String text(Amount amount, UnitSystem system) {
-    boolean large = Math.abs(amount.in(system)) >= 100;
-    int decimals = large ? 0 : decimals(amount.dimension(), system);
-    String number =
-        BigDecimal.valueOf(amount.in(system)).setScale(decimals, RoundingMode.HALF_UP).toString();
-    return number + " " + sign(amount.dimension(), system);
+    int decimals = decimals(amount, system);
+    BigDecimal number =
+        BigDecimal.valueOf(amount.in(system)).setScale(decimals, RoundingMode.HALF_UP);
+    return plain(number) + " " + sign(amount.dimension(), system);
   }
 
   private static String value(
@@ -64,14 +63,29 @@ public final class Sentences {
     return value instanceof Amount amount ? text(amount, system) : value.toString();
   }
 
+  /** Without zeros at the end of its decimals. */
+  private static String plain(BigDecimal number) {
+    return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+  }
+
+  private static int decimals(Amount amount, UnitSystem system) {
+    double size = Math.abs(amount.in(system));
+    int usual = decimals(amount.dimension(), system);
+    return switch (amount.dimension()) {
+      case HEIGHT -> size >= 100 ? 0 : size >= 10 ? 1 : usual;
+      case AREA -> size >= 100 ? 0 : size < 1 ? 2 : usual;
+      default -> size >= 100 ? 0 : usual;
+    };
+  }
+
   private static int decimals(Dimension dimension, UnitSystem system) {
     boolean metric = system == UnitSystem.METRIC;
     return switch (dimension) {
       case HEIGHT, FILL, LIQUID, SLOPE -> metric ? 1 : 2;
       case PLAN, EVAPORATION, HEIGHT_VARIANCE -> 2;
       case SURFACE_LOAD -> metric ? 2 : 1;
-      case AREA, MASS, COVERAGE, TEMPERATURE_DIFFERENCE -> 1;
-      case TEMPERATURE, DENSITY, AIRSPEED, AIRFLOW, TIME, ANGLE -> 0;
+      case AREA, MASS, COVERAGE, TIME, TEMPERATURE_DIFFERENCE -> 1;
+      case TEMPERATURE, DENSITY, AIRSPEED, AIRFLOW, ANGLE -> 0;
     };
   }
 

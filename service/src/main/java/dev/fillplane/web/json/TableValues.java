@@ -18,7 +18,7 @@ import java.util.TreeMap;
 
 /**
  * The numbers of a table as a request tells them, without a node for each: the value of a node in
- * the tree of the request. What is no finite number is kept beside them, the first {@link
+ * the tree of the request. What is no number of a measurement is kept beside them, the first {@link
  * #ODD_KEPT} of it.
  */
 public final class TableValues {
@@ -26,7 +26,7 @@ public final class TableValues {
   /** Numbers that are kept; more are counted only. */
   public static final int MOST = 3_000_000;
 
-  /** Elements that are no finite numbers and are kept. */
+  /** Elements that are no number of a measurements and are kept. */
   public static final int ODD_KEPT = 100;
 
   private static final int FIRST_ROOM = 1_024;
@@ -53,7 +53,7 @@ public final class TableValues {
 
   private void add(JsonToken token, JsonParser in, ObjectReader elements) throws IOException {
     double number = token.isNumeric() ? in.getDoubleValue() : Double.NaN;
-    if (!Double.isFinite(number)) {
+    if (!(Math.abs(number) <= Json.LARGEST_NUMBER)) {
       number = 0;
       if (odd.size() < ODD_KEPT) {
         odd.put(count, elements.readTree(in));
@@ -75,12 +75,12 @@ public final class TableValues {
     return count;
   }
 
-  /** An element; 0 where it is no finite number. */
+  /** An element; 0 where it is no number of a measurement. */
   public double number(int index) {
     return numbers[index];
   }
 
-  /** What is no finite number, by its index. */
+  /** What is no number of a measurement, by its index. */
   public SortedMap<Integer, JsonNode> odd() {
     return Collections.unmodifiableSortedMap(odd);
   }

@@ -22,6 +22,7 @@ import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.room.Outline;
 import dev.fillplane.room.Position;
 import dev.fillplane.safety.Note;
+import dev.fillplane.surface.Deviations;
 import dev.fillplane.survey.Column;
 import dev.fillplane.survey.Table;
 import java.io.IOException;
@@ -45,6 +46,7 @@ final class WireModule extends SimpleModule {
     write(Outline.class, WireModule::outline);
     write(Contours.class, (value, out, provider) -> contours(value, system, out, provider));
     write(Grid.class, (value, out, provider) -> grid(value, system, out));
+    write(Deviations.class, (value, out, provider) -> deviations(value, system, out));
     write(Amount.class, (value, out, provider) -> amount(value, system, out));
     write(Finding.class, (value, out, provider) -> finding(value, system, out));
     write(Remark.class, (value, out, provider) -> remark(value, system, out));
@@ -108,29 +110,50 @@ final class WireModule extends SimpleModule {
     out.writeEndObject();
   }
 
-  /** Depths go out to 0.01 mm or 0.0001 in, and -1 marks a cell outside every room. */
   private static void grid(Grid value, UnitSystem system, JsonGenerator out) throws IOException {
-    Unit plan = Dimension.PLAN.unit(system);
-    Unit height = Dimension.HEIGHT.unit(system);
-    int decimals = system == UnitSystem.METRIC ? 2 : 4;
     out.writeStartObject();
-    out.writeFieldName("originX");
-    QuantityWriter.writeNumber(plan.fromSi(value.originX()), out);
-    out.writeFieldName("originY");
-    QuantityWriter.writeNumber(plan.fromSi(value.originY()), out);
-    out.writeFieldName("cell");
-    QuantityWriter.writeNumber(plan.fromSi(value.cell()), out);
+    frame(value.originX(), value.originY(), value.cell(), system, out);
     out.writeNumberField("columns", value.columns());
     out.writeNumberField("rows", value.rows());
+    heights("depths", value.depths(), Grid.OUTSIDE, system, out);
+    out.writeEndObject();
+  }
+
+  private static void deviations(Deviations value, UnitSystem system, JsonGenerator out)
+      throws IOException {
+    out.writeStartObject();
+    frame(value.originX(), value.originY(), value.cell(), system, out);
+    out.writeNumberField("columns", value.columns());
+    out.writeNumberField("rows", value.rows());
+    heights("deviations", value.deviations(), Deviations.OUTSIDE, system, out);
+    out.writeEndObject();
+  }
+
+  private static void frame(
+      double originX, double originY, double cell, UnitSystem system, JsonGenerator out)
+      throws IOException {
+    Unit plan = Dimension.PLAN.unit(system);
+    out.writeFieldName("originX");
+    QuantityWriter.writeNumber(plan.fromSi(originX), out);
+    out.writeFieldName("originY");
+    QuantityWriter.writeNumber(plan.fromSi(originY), out);
+    out.writeFieldName("cell");
+    QuantityWriter.writeNumber(plan.fromSi(cell), out);
+  }
+
+  /** Heights of cells go out to 0.01 mm or 0.0001 in, and -1 marks a cell outside every room. */
+  private static void heights(
+      String name, double[] values, double outside, UnitSystem system, JsonGenerator out)
+      throws IOException {
+    Unit height = Dimension.HEIGHT.unit(system);
+    int decimals = system == UnitSystem.METRIC ? 2 : 4;
     out.writeNumberField("outside", -1);
-    out.writeArrayFieldStart("depths");
-    for (double depth : value.depths()) {
-      double shown =
-          depth == Grid.OUTSIDE ? -1 : Rounding.toDecimals(height.fromSi(depth), decimals);
+    out.writeArrayFieldStart(name);
+    for (double value : values) {
+      double shown = value == outside ? -1 : Rounding.toDecimals(height.fromSi(value), decimals);
       QuantityWriter.writeNumber(shown, out);
     }
     out.writeEndArray();
-    out.writeEndObject();
   }
 
   private static void amount(Amount value, UnitSystem system, JsonGenerator out)

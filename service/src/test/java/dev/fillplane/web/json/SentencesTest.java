@@ -2,6 +2,9 @@ package dev.fillplane.web.json;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.fillplane.quantity.Amount;
+import dev.fillplane.quantity.Dimension;
+import dev.fillplane.quantity.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -42,6 +45,23 @@ class SentencesTest {
       }
     }
     assertEquals(Set.of(), missing);
+  }
+
+  @Test
+  void amountsReadAsOnSite() {
+    assertEquals("25 kg", text(25, Dimension.MASS, UnitSystem.METRIC));
+    assertEquals("8.9 mm", text(0.00886, Dimension.HEIGHT, UnitSystem.METRIC));
+    assertEquals("750 mm", text(0.75, Dimension.HEIGHT, UnitSystem.METRIC));
+    assertEquals("29.5 in", text(0.75, Dimension.HEIGHT, UnitSystem.US));
+    assertEquals("0.13 in", text(0.0032, Dimension.HEIGHT, UnitSystem.US));
+    assertEquals("7.6 min", text(455, Dimension.TIME, UnitSystem.METRIC));
+    assertEquals("100 m2", text(100, Dimension.AREA, UnitSystem.METRIC));
+    assertEquals("0.01 m2", text(0.01, Dimension.AREA, UnitSystem.METRIC));
+    assertEquals("0 mm", text(-1e-9, Dimension.HEIGHT, UnitSystem.METRIC));
+  }
+
+  private static String text(double si, Dimension dimension, UnitSystem system) {
+    return Sentences.text(Amount.of(si, dimension), system);
   }
 
   private static String source() throws IOException {

@@ -1,0 +1,27 @@
+package dev.fillplane.render;
+
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
+
+/** What a depth map may show beside its rooms, openings, high and low spot. */
+public enum Layer {
+  /** Depths in colours. */
+  DEPTH,
+  /** Lines of equal depth. */
+  CONTOURS,
+  /** Readings and probes; suspects ringed. */
+  READINGS,
+  /** Ribbons with their order and the direction of travel. */
+  RIBBONS,
+  /** Depth pins and screed rails. */
+  GUIDES,
+  /** Places where one more reading would help most. */
+  NEXT,
+  /** Where the floor is unsure. */
+  DEVIATION;
+
+  /** What a map shows unless told: all but the deviation. */
+  public static final Set<Layer> USUAL =
+      Collections.unmodifiableSet(EnumSet.complementOf(EnumSet.of(DEVIATION)));
+}

@@ -1,0 +1,52 @@
+package dev.fillplane.supply;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.stat.StatUtils;
+
+/**
+ * What makes the number of bags unsure: the variance that each source alone brings, with the others
+ * at their means, in parts of the sum. First order in the errors (Saltelli and others, Global
+ * Sensitivity Analysis, 2008, from memory); the little that sources only do together is left out.
+ *
+ * @see BagOdds
+ */
+public final class BagDrivers {
+
+  private BagDrivers() {}
+
+  /**
+   * The share of each source, in the order of {@link DriverSource}; empty where no pour is unsure.
+   *
+   * @param volumes volume of the pour in each realisation; at least one
+   * @param wetAreas the area that is poured in each
+   */
+  public static List<Driver> of(double[] volumes, double[] wetAreas) {
+    double higher = BagOdds.PLACING_BIAS + BagOdds.TEXTURE_DEPTH;
+    double[] placed = new double[volumes.length];
+    for (int i = 0; i < placed.length; i++) {
+      placed[i] = volumes[i] + (volumes[i] > 0 ? wetAreas[i] * higher : 0);
+    }
+    double mean = StatUtils.mean(placed);
+    double area = mean > 0 ? StatUtils.mean(wetAreas) : 0;
+    double[] variances = {
+      StatUtils.populationVariance(placed),
+      square(area * BagOdds.PLACING_ERROR),
+      square(area * BagOdds.TEXTURE_ERROR),
+      square(mean * BagOdds.YIELD_ERROR),
+      square(mean * BagOdds.WASTE_ERROR / (1 + BagOdds.SITE_WASTE))
+    };
+    double sum = StatUtils.sum(variances);
+    List<Driver> drivers = new ArrayList<>();
+    for (DriverSource source : DriverSource.values()) {
+      if (sum > 0) {
+        drivers.add(new Driver(source, variances[source.ordinal()] / sum));
+      }
+    }
+    return drivers;
+  }
+
+  private static double square(double value) {
+    return value * value;
+  }
+}

@@ -1,0 +1,62 @@
+package dev.fillplane.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.restassured.response.Response;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** The layers of a depth map by their query parameter. */
+class LayersTest {
+
+  /** What the legend says of each layer of the sample floor. */
+  private static final Map<String, String> SAID =
+      Map.of(
+          "depth", "5 to 10 mm",
+          "contours", "contour, every 5 mm",
+          "readings", "suspect reading: take again",
+          "ribbons", "order of pouring",
+          "guides", "screed rail",
+          "next", "take a reading here, best first",
+          "deviation", "floor unsure by 2 mm or more");
+
+  @Test
+  void eachLayerIsDrawnAlone() {
+    for (String layer : SAID.keySet()) {
+      String svg = draw(layer).asString();
+      SAID.forEach((name, text) -> assertEquals(name.equals(layer), svg.contains(text), name));
+    }
+  }
+
+  @Test
+  void allButDeviationUnlessTold() {
+    String usual = RunningService.post("/v1/depth-maps", RunningService.sample()).asString();
+    assertEquals(usual, draw("next,guides,depth,contours,readings,ribbons").asString());
+    assertFalse(usual.contains(SAID.get("deviation")));
+    assertTrue(usual.contains(SAID.get("next")));
+  }
+
+  @Test
+  void otherWordsAreRefused() {
+    for (String bad : new String[] {"", "dept", "depth,,next", "DEPTH", "depth;next"}) {
+      Response answer = draw(bad);
+      assertEquals(400, answer.statusCode(), bad);
+      assertEquals("application/problem+json", answer.contentType());
+      assertEquals("urn:fillplane:problem:bad-request", answer.path("type"));
+      assertEquals(
+          "The parameter layers must be a list, with commas, of: depth, contours, readings,"
+              + " ribbons, guides, next, deviation.",
+          answer.path("detail"));
+    }
+  }
+
+  private static Response draw(String layers) {
+    return RunningService.given()
+        .contentType("application/json")
+        .queryParam("layers", layers)
+        .body(RunningService.sample().toString())
+        .post("/v1/depth-maps");
+  }
+}
