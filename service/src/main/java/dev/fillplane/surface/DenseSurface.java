@@ -26,7 +26,8 @@ import org.tinfour.common.Vertex;
  * <p>Any number of readings from 3 to 1,000,000, not all on a line; time grows with n log n. The
  * order of the readings and where the plan lies in its coordinates do not matter but for rounding;
  * where four readings lie on one circle, as on a lattice, the triangles (not the natural
- * neighbours) hang on how the plan is turned. Immutable and safe to share.
+ * neighbours) hang on how the plan is turned. Elevations found together and one by one are the same
+ * but for rounding (below 1e-12 m). Immutable and safe to share.
  */
 public final class DenseSurface implements FittedSurface {
 

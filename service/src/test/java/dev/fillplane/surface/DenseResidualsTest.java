@@ -55,6 +55,20 @@ class DenseResidualsTest {
     assertEquals(0.00041, Math.sqrt(squares), 0.00003);
   }
 
+  /** Some 40 readings in each cell: 0.71 mm sqrt(2 / 40) = 0.16 mm between two neighbours. */
+  @Test
+  void whatReadingsHaveOfTheirOwnAveragesOut() {
+    Random random = new Random(3);
+    Spots spots = Floors.scattered(20_000, 3, (x, y) -> 0.001 * random.nextGaussian());
+    FloorResiduals drawn = surface(spots).realisations(ROOM, 4_000, 5);
+    double squares = 0;
+    for (int i = 0; i < drawn.count(); i++) {
+      double step = drawn.residual(i, drawn.cellAt(5, 3)) - drawn.residual(i, drawn.cellAt(5.4, 3));
+      squares += step * step / drawn.count();
+    }
+    assertEquals(0.00016, Math.sqrt(squares), 0.00005);
+  }
+
   /** Without readings in a part of the room its cells are unsure of their own. */
   @Test
   void bareCornersAreLessSure() {

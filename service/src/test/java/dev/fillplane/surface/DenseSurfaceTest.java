@@ -190,6 +190,29 @@ class DenseSurfaceTest {
     }
   }
 
+  /** Noise of the told size is no roughness: 1 mm sqrt(1/6 + 1/2) in the middle. */
+  @Test
+  void noiseAsToldIsNoRoughness() {
+    Random random = new Random(5);
+    DenseSurface surface =
+        DenseSurface.fit(
+            Floors.scattered(4_000, 3, (x, y) -> 0.001 * random.nextGaussian()),
+            Method.NATURAL_NEIGHBOUR);
+    assertEquals(0.00082, surface.deviation(5, 3), 0.00003);
+  }
+
+  @Test
+  void deviationGrowsInAGap() {
+    Spots all = Floors.scattered(2_000, 3, (x, y) -> 0.01 * Math.sin(9 * x) * Math.sin(8 * y));
+    int[] around =
+        IntStream.range(0, all.count())
+            .filter(i -> Math.hypot(all.x()[i] - 5, all.y()[i] - 3) > 2)
+            .toArray();
+    Spots ring = picked(all, around);
+    DenseSurface surface = DenseSurface.fit(ring, Method.NATURAL_NEIGHBOUR);
+    assertTrue(surface.deviation(5, 3) > 2 * surface.deviation(ring.x()[0], ring.y()[0]));
+  }
+
   @Test
   void whatCannotBeAFloorIsRefused() {
     Spots line = Floors.spots(new double[] {0, 1, 2}, new double[] {0, 1, 2}, (x, y) -> 0);

@@ -38,6 +38,9 @@ class SpotsCheckTest {
     assertEquals(Optional.empty(), unfit(new double[] {0, 10, 20}, new double[] {0, 0.2, 0}));
     assertEquals(
         Optional.empty(),
+        unfit(new double[] {0, 1, 1, 1, 1, 1, 1}, new double[] {0, 0, 1, 1, 1, 1, 1}));
+    assertEquals(
+        Optional.empty(),
         unfit(new double[] {1e6, 1e6 + 4, 1e6}, new double[] {2e6, 2e6, 2e6 + 3}));
   }
 

@@ -13,7 +13,6 @@ import dev.fillplane.web.json.TableValues;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Random;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -46,10 +45,11 @@ class TableValuesTest {
     assertEquals(true, faults > 100, "only " + faults);
   }
 
-  private static TreeSet<String> faults(JsonNode body) {
+  private static List<String> faults(JsonNode body) {
     return GATE.faults("ElevationsRequest", body).stream()
         .map(fault -> fault.code() + " " + fault.pointer())
-        .collect(Collectors.toCollection(TreeSet::new));
+        .sorted()
+        .toList();
   }
 
   @Test
