@@ -120,7 +120,8 @@ class ClientTest {
     ElevationsAnswer answer = CLIENT.call(() -> PARTS.adjustElevations(request));
     assertEquals(7, answer.getElevations().getPoints().size());
     assertEquals(0, answer.getElevations().getPoints().get(0).getElevation());
-    assertEquals(-12.5, answer.getElevations().getPoints().get(1).getElevation(), 1e-9);
+    // The two setups disagree a little, and a tilt of the lasers takes its part of it.
+    assertEquals(-12.5, answer.getElevations().getPoints().get(1).getElevation(), 0.01);
     assertEquals(1250, answer.getElevations().getSetups().get(0).getPlaneElevation(), 1e-9);
   }
 
@@ -222,7 +223,7 @@ class ClientTest {
     Capabilities capabilities = CLIENT.call(CATALOGUES::getCapabilities);
     assertTrue(capabilities.getOperations().contains("makePlan"));
     assertTrue(capabilities.getOperations().contains("planSurvey"));
-    assertEquals(16, capabilities.getOperations().size());
+    assertEquals(17, capabilities.getOperations().size());
     assertFalse(capabilities.getDefaults().isEmpty());
     assertFalse(capabilities.getRanges().isEmpty());
     assertEquals(Settings.BODY_BYTES, capabilities.getLimits().getBodyBytes());

@@ -64,7 +64,12 @@ class SurveyFieldsTest {
 
   @Test
   void oneSetupIsAskedForATwoWayCheck() {
-    Response answer = post(survey -> survey.withArray("setups").remove(1));
+    Response answer =
+        post(
+            survey -> {
+              survey.withArray("setups").remove(1);
+              survey.put("laserTilt", 0.3);
+            });
     List<String> codes = answer.path("warnings.code");
     assertEquals(List.of("tilt-unseen"), codes);
   }
