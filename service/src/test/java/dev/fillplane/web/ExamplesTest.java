@@ -81,6 +81,7 @@ class ExamplesTest {
   }
 
   private static Response post(String path, String mediaType, String body) {
-    return RunningService.open().filter(STRICT).contentType(mediaType).body(body).post(path);
+    String type = mediaType.startsWith("text/") ? mediaType + "; charset=utf-8" : mediaType;
+    return RunningService.open().filter(STRICT).contentType(type).body(body).post(path);
   }
 }
