@@ -2,6 +2,7 @@ package dev.fillplane.app;
 
 import dev.fillplane.client.generated.model.Bags;
 import dev.fillplane.client.generated.model.DepthSummary;
+import dev.fillplane.client.generated.model.Driver;
 import dev.fillplane.client.generated.model.Mix;
 import dev.fillplane.client.generated.model.Option;
 import dev.fillplane.client.generated.model.Plan;
@@ -10,8 +11,10 @@ import dev.fillplane.client.generated.model.PouredBay;
 import dev.fillplane.client.generated.model.Ribbon;
 import dev.fillplane.client.generated.model.SafetyNote;
 import java.io.PrintStream;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** Tells a plan in the order in which a person on site needs it. */
 final class Summary {
@@ -96,12 +99,25 @@ final class Summary {
         bags.getLikely(),
         bags.getP10(),
         bags.getP90());
+    line(out, "", "about %.0f left over; the range comes from %s", bags.getLeftOver(), drivers());
     line(
         out,
         "Primer",
         "%s in %d coat(s)",
         liquid(plan.getQuantities().getPrimer().getLiquid()),
         plan.getQuantities().getPrimer().getCoats());
+  }
+
+  /** Sources of the range that make a hundredth of it or more, the largest first. */
+  private String drivers() {
+    return plan.getQuantities().getDrivers().stream()
+        .filter(driver -> driver.getShare() >= 0.01)
+        .sorted(Comparator.comparing(Driver::getShare).reversed())
+        .map(
+            driver ->
+                String.format(
+                    Locale.ROOT, "%s %.0f %%", driver.getSource(), 100 * driver.getShare()))
+        .collect(Collectors.joining(", "));
   }
 
   private void mix(PrintStream out) {

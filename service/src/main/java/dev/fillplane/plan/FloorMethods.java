@@ -57,6 +57,13 @@ final class FloorMethods {
               "Patterson and Thompson, Biometrika 58 (1971); from memory",
               "readings at 8 places or more; fewer use a sill of (3 mm)^2 and a range of 3 m"),
           new Method(
+              "surface-step",
+              "A line across which the floor may jump",
+              "one drift column of -1/2 and +1/2 to the right and the left of the line, in the rooms"
+                  + " that it cuts",
+              "generalised least squares, as the drift of kriging; own use",
+              "one jump a step; kriging only; the grid shows it as a ramp within one cell"),
+          new Method(
               "surface-dense",
               "The floor between many readings",
               "natural neighbours by stolen areas, or the planes of Delaunay triangles; outside"
@@ -66,9 +73,17 @@ final class FloorMethods {
           new Method(
               "volume-odds",
               "How sure the volume is",
-              "quantiles over 200 conditional realisations, each clipped and integrated",
+              "quantiles over 200 conditional realisations, each clipped and integrated; drawn from"
+                  + " 4 covariances by restricted likelihood times a prior, or from the one told",
               "Chiles and Delfiner, Geostatistics; from memory",
               "the survey alone; errors of placing and material come with the bags"),
+          new Method(
+              "guard-height",
+              "Height that keeps the floor from showing through",
+              "quantile, at the confidence, of how far the floor of a realisation stands over the"
+                  + " target; 0 where that is below it",
+              "own derivation from the same realisations",
+              "as far as the realisations hold; patches smaller than a cell are not seen"),
           new Method(
               "next-readings",
               "Where more readings help most",

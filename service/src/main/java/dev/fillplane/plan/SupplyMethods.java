@@ -10,10 +10,16 @@ final class SupplyMethods {
           new Method(
               "bags-odds",
               "Bags with their odds",
-              "(volume + (placing + texture) wet area) (1 + waste) / (yield (1 - residue)), placing"
-                  + " and yield each with its own error",
+              "(volume + (placing + texture) wet area) (1 + waste) / (yield (1 - residue)), placing,"
+                  + " texture, yield and waste each with its own error",
               Method.TRADE,
               "neat underlayment without aggregate"),
+          new Method(
+              "bag-drivers",
+              "What makes the range of bags wide",
+              "share of each source in the variance of the bags, to first order about the mean",
+              "propagation of errors; the errors themselves are " + Method.TRADE,
+              "small errors; the shares add up to 1"),
           new Method(
               "yield-mass-balance",
               "Fresh underlayment in a bag",
