@@ -1,12 +1,6 @@
 package dev.fillplane.plan;
 
-import dev.fillplane.depth.ContourLevels;
-import dev.fillplane.depth.Contours;
 import dev.fillplane.depth.DepthField;
-import dev.fillplane.depth.DepthSummary;
-import dev.fillplane.depth.Probe;
-import dev.fillplane.depth.Probes;
-import dev.fillplane.depth.RoomDepth;
 import dev.fillplane.depth.VolumeDraws;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
@@ -21,7 +15,6 @@ import dev.fillplane.surface.FloorResiduals;
 import dev.fillplane.surface.FloorSample;
 import dev.fillplane.surface.SpotsCheck;
 import dev.fillplane.surface.StepCheck;
-import dev.fillplane.surface.SurfaceSummary;
 import dev.fillplane.surface.SurfaceWish;
 import dev.fillplane.survey.Elevations;
 import dev.fillplane.survey.SurveyAdjustment;
@@ -29,9 +22,7 @@ import dev.fillplane.target.FoundTarget;
 import dev.fillplane.target.HighPoints;
 import dev.fillplane.target.TargetFinder;
 import dev.fillplane.target.TargetShape;
-import dev.fillplane.target.TargetSummary;
 import dev.fillplane.target.TargetWish;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.locationtech.jts.geom.Polygon;
@@ -115,73 +106,6 @@ final class LevelledFloor {
     return DepthField.of(sample, find(wish, new Findings()).plane());
   }
 
-  DepthFieldAnswer answer() {
-    return new DepthFieldAnswer(
-        request.reference(),
-        elevations(),
-        surfaceSummary(),
-        targetSummary(),
-        depthSummary(),
-        findings.warnings());
-  }
-
-  Elevations elevations() {
-    return Surveys.brief(elevations);
-  }
-
-  SurfaceSummary surfaceSummary() {
-    return MoreReadings.told(
-        request, surface, readings.spots(), sample, field, target.plane(), sheet);
-  }
-
-  TargetSummary targetSummary() {
-    return new TargetSummary(
-        target.shape(),
-        target.plane().elevation(),
-        target.plane().slopeX(),
-        target.plane().slopeY(),
-        target.boundBy(),
-        draws.bareOdds(),
-        draws.guardHeight(request.confidence()));
-  }
-
-  DepthSummary depthSummary() {
-    List<Probe> probes =
-        Probes.of(
-            request.probes(),
-            surface,
-            target.plane(),
-            request.rooms(),
-            Place.root().at("probes"),
-            findings);
-    double[] levels = ContourLevels.choose(request.units(), field.maximum());
-    return new DepthSummary(
-        field.area(),
-        field.pouredArea(),
-        field.mean(),
-        field.maximum(),
-        field.minimum(),
-        field.volume(),
-        draws.odds(),
-        roomDepths(),
-        field.grindVolume(),
-        field.grindArea(),
-        field.deepest(),
-        field.highest(),
-        probes,
-        field.grid(),
-        new Contours(field.contours(levels)));
-  }
-
-  private List<RoomDepth> roomDepths() {
-    List<RoomDepth> depths = new ArrayList<>();
-    for (int i = 0; i < request.rooms().size(); i++) {
-      double volume = field.rooms().get(i).volume();
-      depths.add(new RoomDepth(request.rooms().get(i).id(), volume, draws.odds(i)));
-    }
-    return depths;
-  }
-
   /** Mean standard deviation of the floor, over places spread evenly through the rooms. */
   double meanDeviation() {
     FloorPoints points = sample.points();
@@ -198,6 +122,23 @@ final class LevelledFloor {
   /** Whether a room has too few readings to tell how flat it is. */
   boolean isThinlyRead() {
     return readings.thin();
+  }
+
+  /** The adjusted survey, with the points that the surface does not believe. */
+  Elevations elevations() {
+    return elevations;
+  }
+
+  RoomReadings readings() {
+    return readings;
+  }
+
+  FittedSurface surface() {
+    return surface;
+  }
+
+  FoundTarget target() {
+    return target;
   }
 
   DataSheet sheet() {

@@ -70,7 +70,8 @@ public final class Planner {
 
   /** The floor, the target and the depths. */
   public static DepthFieldAnswer depthField(PlanRequest request) {
-    return new Planner(request).floor().answer();
+    Planner planner = new Planner(request);
+    return new FloorAnswer(request, planner.floor(), planner.findings).whole();
   }
 
   /** A survey alone. */
@@ -102,7 +103,8 @@ public final class Planner {
   private Plan plan(Computed computed) {
     LevelledFloor floor = floor();
     DataSheet sheet = floor.sheet();
-    DepthSummary depth = floor.depthSummary();
+    FloorAnswer told = new FloorAnswer(request, floor, findings);
+    DepthSummary depth = told.depth();
     Bags bags = bags(floor.draws(), sheet);
     Quantities quantities =
         Supplies.of(
@@ -136,9 +138,9 @@ public final class Planner {
     findings.throwIfErrors();
     return new Plan(
         request.reference(),
-        floor.elevations(),
-        floor.surfaceSummary(),
-        floor.targetSummary(),
+        told.elevations(),
+        told.surface(),
+        told.target(),
         depth,
         quantities,
         mix,
