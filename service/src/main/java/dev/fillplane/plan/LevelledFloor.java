@@ -38,7 +38,6 @@ final class LevelledFloor {
 
   private final PlanRequest request;
   private final DataSheet sheet;
-  private final Findings findings;
   private final RoomReadings readings;
   private final Elevations elevations;
   private final FittedSurface surface;
@@ -59,7 +58,6 @@ final class LevelledFloor {
   LevelledFloor(PlanRequest request, DataSheet sheet, Findings findings) {
     this.request = request;
     this.sheet = sheet;
-    this.findings = findings;
     Place survey = Place.root().at("survey");
     Elevations adjusted = SurveyAdjustment.adjust(request.survey(), survey, findings);
     readings = RoomReadings.of(request, adjusted, findings);

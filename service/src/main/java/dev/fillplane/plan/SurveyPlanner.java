@@ -102,7 +102,7 @@ public final class SurveyPlanner {
           byBags
               ? edges && reserve.ofDeviation(design.deviation()) <= bags
               : design.chosen().size() >= wanted
-                  && (!least || edges && inside >= request.rooms().size());
+                  && (!least || (edges && inside >= request.rooms().size()));
       if (enough || !design.next()) {
         break;
       }

@@ -143,7 +143,7 @@ final class Legend {
     Svg svg = new Svg();
     int rows = rows(columns);
     for (int i = 0; i < entries.size(); i++) {
-      double x = left + i / rows * COLUMN;
+      double x = left + Math.floorDiv(i, rows) * COLUMN;
       double y = top + (i % rows + 0.5) * ROW;
       svg.open("g", "transform", "translate(" + Svg.number(x) + " " + Svg.number(y) + ")");
       entries.get(i).symbol().accept(svg);

@@ -83,7 +83,7 @@ final class RoomLayer {
     IndexedPointInAreaLocator inside = new IndexedPointInAreaLocator(room);
     for (int i = 0; i < STEPS * STEPS; i++) {
       double x = left + (right - left) * (i % STEPS) / STEPS;
-      double y = top + (bottom - top) * (i / STEPS) / STEPS;
+      double y = top + (bottom - top) * Math.floorDiv(i, STEPS) / STEPS;
       Label moved = label.movedTo(x, y);
       if (holds(sheet.view(), inside, moved.box()) && sheet.labels().place(moved)) {
         return;

@@ -76,15 +76,15 @@ final class Svg {
     boolean xml =
         c == '\t'
             || c == '\n'
-            || c >= 0x20 && c < 0xD800
-            || c >= 0xE000 && c < 0xFFFE
+            || (c >= 0x20 && c < 0xD800)
+            || (c >= 0xE000 && c < 0xFFFE)
             || c >= 0x10000;
     boolean control = c >= 0x7F && c < 0xA0;
     boolean turns =
         c == 0x200E
             || c == 0x200F
-            || c >= 0x202A && c <= 0x202E
-            || c >= 0x2066 && c <= 0x2069
+            || (c >= 0x202A && c <= 0x202E)
+            || (c >= 0x2066 && c <= 0x2069)
             || c == 0x061C;
     return xml && !control && !turns;
   }

@@ -1,7 +1,9 @@
 package dev.fillplane.supply;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.math3.stat.StatUtils;
 
 /**
@@ -29,19 +31,17 @@ public final class BagDrivers {
     }
     double mean = StatUtils.mean(placed);
     double area = mean > 0 ? StatUtils.mean(wetAreas) : 0;
-    double[] variances = {
-      StatUtils.populationVariance(placed),
-      square(area * BagOdds.PLACING_ERROR),
-      square(area * BagOdds.TEXTURE_ERROR),
-      square(mean * BagOdds.YIELD_ERROR),
-      square(mean * BagOdds.WASTE_ERROR / (1 + BagOdds.SITE_WASTE))
-    };
-    double sum = StatUtils.sum(variances);
+    Map<DriverSource, Double> variances = new EnumMap<>(DriverSource.class);
+    variances.put(DriverSource.SURVEY, StatUtils.populationVariance(placed));
+    variances.put(DriverSource.PLACING, square(area * BagOdds.PLACING_ERROR));
+    variances.put(DriverSource.TEXTURE, square(area * BagOdds.TEXTURE_ERROR));
+    variances.put(DriverSource.YIELD, square(mean * BagOdds.YIELD_ERROR));
+    variances.put(
+        DriverSource.WASTE, square(mean * BagOdds.WASTE_ERROR / (1 + BagOdds.SITE_WASTE)));
+    double sum = variances.values().stream().mapToDouble(Double::doubleValue).sum();
     List<Driver> drivers = new ArrayList<>();
-    for (DriverSource source : DriverSource.values()) {
-      if (sum > 0) {
-        drivers.add(new Driver(source, variances[source.ordinal()] / sum));
-      }
+    if (sum > 0) {
+      variances.forEach((source, variance) -> drivers.add(new Driver(source, variance / sum)));
     }
     return drivers;
   }

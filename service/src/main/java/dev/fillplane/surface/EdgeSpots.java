@@ -113,7 +113,7 @@ final class EdgeSpots {
     double turn = outX * inY - outY * inX;
     boolean sharp = inX * outX + inY * outY > 0;
     double length = Math.hypot(inX + outX, inY + outY);
-    if (!(turn > LEAST_TURN || sharp && turn > 0) || !(length > 0)) {
+    if (!(turn > LEAST_TURN || (sharp && turn > 0)) || !(length > 0)) {
       return;
     }
     // The bisector's angle to a wall is half the corner's; its sine by the half-angle formula.

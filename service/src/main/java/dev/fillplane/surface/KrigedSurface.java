@@ -108,6 +108,7 @@ public final class KrigedSurface implements FittedSurface {
   }
 
   /** {@link #elevation} at many positions, with the same results to the bit. */
+  @Override
   public double[] elevations(double[] x, double[] y) {
     double[] out = new double[x.length];
     for (int from = 0; from < x.length; from += Cholesky.BLOCK) {

@@ -79,6 +79,6 @@ record Lattice(double originX, double originY, double cell, int columns, int row
   }
 
   double nodeY(int node) {
-    return node < corners() ? node / (columns + 1) * cell : centreY(node - corners());
+    return node < corners() ? Math.floorDiv(node, columns + 1) * cell : centreY(node - corners());
   }
 }

@@ -2,6 +2,7 @@ package dev.fillplane.surface;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Envelope;
@@ -69,7 +70,7 @@ final class RoomLattice {
     return lattice;
   }
 
-  private void addCells(Polygon room, TreeSet<Long> touched) {
+  private void addCells(Polygon room, Set<Long> touched) {
     PreparedGeometry prepared = PreparedGeometryFactory.prepare(room);
     GeometryFactory factory = room.getFactory();
     Envelope bounds = room.getEnvelopeInternal();
@@ -132,7 +133,7 @@ final class RoomLattice {
 
   /** Where the middle of a cell is. */
   double centreY(int cell) {
-    return originY + (kept[cell] / columns + 0.5) * height;
+    return originY + (Math.floorDiv(kept[cell], columns) + 0.5) * height;
   }
 
   private long column(double x) {

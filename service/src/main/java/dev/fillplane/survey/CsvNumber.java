@@ -60,7 +60,7 @@ final class CsvNumber {
     int whole = told.group(2) == null ? 0 : Integer.parseInt(told.group(2));
     int numerator = Integer.parseInt(told.group(3));
     int denominator = Integer.parseInt(told.group(4));
-    if (denominator == 0 || told.group(2) != null && numerator >= denominator) {
+    if (denominator == 0 || (told.group(2) != null && numerator >= denominator)) {
       return OptionalDouble.empty();
     }
     double value = whole + (double) numerator / denominator;

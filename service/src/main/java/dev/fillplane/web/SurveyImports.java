@@ -71,7 +71,7 @@ final class SurveyImports {
   private static int line(byte[] body, int end) {
     int line = 1;
     for (int i = 0; i < end; i++) {
-      boolean ends = body[i] == '\n' || body[i] == '\r' && (i + 1 >= end || body[i + 1] != '\n');
+      boolean ends = body[i] == '\n' || (body[i] == '\r' && (i + 1 >= end || body[i + 1] != '\n'));
       line += ends ? 1 : 0;
     }
     return line;
