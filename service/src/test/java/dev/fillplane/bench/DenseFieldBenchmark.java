@@ -95,7 +95,8 @@ public class DenseFieldBenchmark {
     NaturalNeighborInterpolator interpolator = new NaturalNeighborInterpolator(tin);
     double sum = 0;
     for (int i = 0; i < nodeX.length; i++) {
-      sum += interpolator.interpolate(nodeX[i], nodeY[i], null);
+      double height = interpolator.interpolate(nodeX[i], nodeY[i], null);
+      sum += Double.isNaN(height) ? 0 : height;
     }
     return sum;
   }
