@@ -33,7 +33,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 3, time = 1)
+@Warmup(iterations = 4, time = 1)
 @Measurement(iterations = 5, time = 1)
 @Fork(1)
 public class SurveyToOddsBenchmark {
