@@ -35,30 +35,31 @@ final class DrawIntegrator {
     double[] volumes = new double[count];
     double[] wetAreas = new double[count];
     double[][] roomVolumes = new double[count][exact.size()];
+    ResidualRows rows = new ResidualRows(residuals);
     for (int room = 0; room < exact.size(); room++) {
-      RoomCells cells = cells(room);
-      double[] mean = cells.fill(0, null);
-      double moreVolume = exact.get(room).fillVolume() - mean[0];
-      double moreArea = exact.get(room).fillArea() - mean[1];
+      RoomFill mean = new RoomFill(1);
+      RoomFill drawn = new RoomFill(count);
+      fill(floor.cells(room), rows, mean, drawn);
+      double moreVolume = exact.get(room).fillVolume() - mean.volume(0);
+      double moreArea = exact.get(room).fillArea() - mean.area(0);
       for (int draw = 0; draw < count; draw++) {
-        double[] fill = cells.fill(draw, residuals);
-        roomVolumes[draw][room] = Math.max(0, fill[0] + moreVolume);
+        roomVolumes[draw][room] = Math.max(0, drawn.volume(draw) + moreVolume);
         volumes[draw] += roomVolumes[draw][room];
-        wetAreas[draw] += Math.max(0, Math.min(exact.get(room).area(), fill[1] + moreArea));
+        double wet = drawn.area(draw) + moreArea;
+        wetAreas[draw] += Math.max(0, Math.min(exact.get(room).area(), wet));
       }
     }
     return new VolumeDraws(volumes, wetAreas, roomVolumes, reaches());
   }
 
-  private RoomCells cells(int room) {
-    FloorCells cells = floor.cells(room);
-    double[] depth = new double[cells.count()];
-    int[] coarse = new int[cells.count()];
-    for (int i = 0; i < depth.length; i++) {
-      depth[i] = target.at(cells.x()[i], cells.y()[i]) - cells.elevation()[i];
-      coarse[i] = residuals.cellAt(cells.x()[i], cells.y()[i]);
+  private void fill(FloorCells cells, ResidualRows rows, RoomFill mean, RoomFill drawn) {
+    for (int i = 0; i < cells.count(); i++) {
+      double x = cells.x()[i];
+      double y = cells.y()[i];
+      double depth = target.at(x, y) - cells.elevation()[i];
+      mean.add(cells.area()[i], depth, ResidualRows.Row.NONE);
+      drawn.add(cells.area()[i], depth, rows.at(residuals.cellAt(x, y)));
     }
-    return new RoomCells(cells.area(), depth, coarse);
   }
 
   /** A residual holds for its whole coarse cell, so the least depth in each tells all. */
@@ -91,24 +92,5 @@ final class DrawIntegrator {
       least[coarse] = Math.min(least[coarse], depth);
     }
     return least;
-  }
-
-  /** Cells of one room: area, mean depth over the mean floor, coarse cell. */
-  private record RoomCells(double[] area, double[] depth, int[] coarse) {
-
-    /** Volume and wet area over one realisation, or over the mean floor where none is given. */
-    double[] fill(int draw, FloorResiduals residuals) {
-      double volume = 0;
-      double wet = 0;
-      for (int i = 0; i < area.length; i++) {
-        double residual = residuals == null ? 0 : residuals.residual(draw, coarse[i]);
-        double deep = depth[i] - residual;
-        if (deep > 0) {
-          volume += area[i] * deep;
-          wet += area[i];
-        }
-      }
-      return new double[] {volume, wet};
-    }
   }
 }

@@ -27,7 +27,10 @@ public final class Floorplan {
   private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
   private record Indexed(
-      Envelope reach, IndexedPointInAreaLocator inside, IndexedFacetDistance sides) {
+      Envelope reach,
+      Envelope rectangle,
+      IndexedPointInAreaLocator inside,
+      IndexedFacetDistance sides) {
 
     static Indexed of(Polygon polygon) {
       Envelope reach = new Envelope(polygon.getEnvelopeInternal());
@@ -37,7 +40,13 @@ public final class Floorplan {
       // Both build their trees at the first question; asked here, threads share finished ones.
       inside.locate(polygon.getCoordinate());
       sides.distance(GEOMETRY.createPoint(polygon.getCoordinate()));
-      return new Indexed(reach, inside, sides);
+      Envelope rectangle = polygon.isRectangle() ? polygon.getEnvelopeInternal() : new Envelope();
+      return new Indexed(reach, rectangle, inside, sides);
+    }
+
+    /** A rectangle needs no search. */
+    boolean covers(Coordinate at) {
+      return rectangle.covers(at) || (reach.covers(at) && inside.locate(at) != Location.EXTERIOR);
     }
   }
 
@@ -52,8 +61,7 @@ public final class Floorplan {
   public OptionalInt roomAt(double x, double y) {
     Coordinate at = new Coordinate(x, y);
     for (int r = 0; r < rooms.size(); r++) {
-      Indexed room = rooms.get(r);
-      if (room.reach().covers(at) && room.inside().locate(at) != Location.EXTERIOR) {
+      if (rooms.get(r).covers(at)) {
         return OptionalInt.of(r);
       }
     }

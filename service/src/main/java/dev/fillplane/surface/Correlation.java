@@ -26,31 +26,32 @@ final class Correlation {
   }
 
   /**
-   * Writes to {@code out} the correlations of one spot with the first {@code count} of many places.
+   * Writes to {@code out} the correlations of one spot with the places {@code from} to before
+   * {@code to}.
    */
-  void fill(double spotX, double spotY, double[] x, double[] y, int count, double[] out) {
-    for (int i = 0; i < count; i++) {
+  void fill(double spotX, double spotY, double[] x, double[] y, int from, int to, double[] out) {
+    for (int i = from; i < to; i++) {
       double dx = x[i] - spotX;
       double dy = y[i] - spotY;
       out[i] = dx * dx + dy * dy;
     }
     switch (shape) {
-      case SPHERICAL -> spherical(out, count);
-      case EXPONENTIAL -> Tables.EXPONENTIAL.replace(out, count, range);
-      case GAUSSIAN -> gaussian(out, count);
-      case MATERN_3_2 -> Tables.MATERN_3_2.replace(out, count, range);
+      case SPHERICAL -> spherical(out, from, to);
+      case EXPONENTIAL -> Tables.EXPONENTIAL.replace(out, from, to, range);
+      case GAUSSIAN -> gaussian(out, from, to);
+      case MATERN_3_2 -> Tables.MATERN_3_2.replace(out, from, to, range);
     }
   }
 
-  private void spherical(double[] squares, int count) {
-    for (int i = 0; i < count; i++) {
+  private void spherical(double[] squares, int from, int to) {
+    for (int i = from; i < to; i++) {
       double t = Math.min(1, Math.sqrt(squares[i]) / range);
       squares[i] = 1 - t * (1.5 - 0.5 * t * t);
     }
   }
 
-  private void gaussian(double[] squares, int count) {
-    for (int i = 0; i < count; i++) {
+  private void gaussian(double[] squares, int from, int to) {
+    for (int i = from; i < to; i++) {
       squares[i] = Math.exp(-squares[i] / (range * range));
     }
   }

@@ -31,10 +31,14 @@ final class CorrelationTable {
   }
 
   /** Puts correlations in the place of squared distances. */
-  void replace(double[] squares, int count, double range) {
+  void replace(double[] squares, int from, int to, double range) {
     double stepsPerMetre = STEPS_PER_RANGE / range;
-    for (int i = 0; i < count; i++) {
-      double steps = Math.sqrt(squares[i]) * stepsPerMetre;
+    for (int i = from; i < to; i++) {
+      // By itself this becomes vector instructions.
+      squares[i] = Math.sqrt(squares[i]) * stepsPerMetre;
+    }
+    for (int i = from; i < to; i++) {
+      double steps = squares[i];
       int step = (int) steps;
       squares[i] =
           step < STEPS

@@ -2,6 +2,8 @@ package dev.fillplane.surface;
 
 import dev.fillplane.room.Position;
 import dev.fillplane.room.Room;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -39,6 +41,7 @@ public final class FloorSample {
   private final FloorSums sums;
   private final boolean[] inRoom;
   private final FloorPoints points;
+  private final BitSet whole = new BitSet();
 
   private FloorSample(List<Room> rooms, List<Polygon> polygons, Lattice lattice, Surface surface) {
     this.rooms = rooms;
@@ -46,6 +49,7 @@ public final class FloorSample {
     this.lattice = lattice;
     double margin = ROOM_MARGIN * lattice.cell();
     regions = polygons.stream().map(polygon -> Region.of(polygon, lattice, margin)).toList();
+    regions.forEach(region -> Arrays.stream(region.whole()).forEach(whole::set));
     heights = NodeHeights.sample(lattice, regions, surface);
     locator = new RoomLocator(polygons);
     sums = new FloorSums(lattice, heights);
@@ -104,7 +108,9 @@ public final class FloorSample {
 
   /** Whether a position lies in a room or on its edge. */
   public boolean covers(double x, double y) {
-    return locator.room(x, y) >= 0;
+    int row = lattice.row(y - lattice.originY());
+    int column = lattice.column(x - lattice.originX());
+    return whole.get(row * lattice.columns() + column) || locator.room(x, y) >= 0;
   }
 
   /** Whether a position lies in a room (by its number) or on its edge. */

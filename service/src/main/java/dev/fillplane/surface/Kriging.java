@@ -27,7 +27,7 @@ final class Kriging {
     double[] correlations = new double[x.length];
     for (int s = 0; s < system.weights.length; s++) {
       system.correlation.fill(
-          system.spots.x()[s], system.spots.y()[s], x, y, x.length, correlations);
+          system.spots.x()[s], system.spots.y()[s], x, y, 0, x.length, correlations);
       double weight = system.sill * system.weights[s];
       for (int i = 0; i < x.length; i++) {
         out[i] += weight * correlations[i];
@@ -67,8 +67,8 @@ final class Kriging {
     whiten(x, y, known, unsure);
     double[][] covariances = new double[m][m];
     for (int a = 0; a < m; a++) {
-      system.correlation.fill(x[a], y[a], x, y, m, covariances[a]);
-      for (int b = 0; b < m; b++) {
+      system.correlation.fill(x[a], y[a], x, y, a, m, covariances[a]);
+      for (int b = a; b < m; b++) {
         covariances[a][b] *= system.sill;
       }
       addProducts(known, a, -1, covariances[a]);
@@ -106,7 +106,7 @@ final class Kriging {
   private void whiten(double[] x, double[] y, double[][] known, double[][] unsure) {
     int m = x.length;
     for (int s = 0; s < known.length; s++) {
-      system.correlation.fill(system.spots.x()[s], system.spots.y()[s], x, y, m, known[s]);
+      system.correlation.fill(system.spots.x()[s], system.spots.y()[s], x, y, 0, m, known[s]);
       for (int i = 0; i < m; i++) {
         known[s][i] *= system.sill;
       }

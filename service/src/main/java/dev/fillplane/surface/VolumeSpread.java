@@ -59,7 +59,7 @@ public final class VolumeSpread {
     double[][] covariance = new double[n][n];
     for (int i = 0; i < n; i++) {
       double[] row = covariance[i];
-      correlation.fill(x[i], y[i], x, y, n, row);
+      correlation.fill(x[i], y[i], x, y, 0, n, row);
       for (int j = 0; j < n; j++) {
         double along = (x[i] - middleX) * (x[j] - middleX) + (y[i] - middleY) * (y[j] - middleY);
         row[j] = variogram.sill() * row[j] + height + slope * along;

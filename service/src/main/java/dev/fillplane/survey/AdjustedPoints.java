@@ -19,6 +19,10 @@ final class AdjustedPoints {
 
   /** Adjusts {@code point}, which was read at least once. */
   void add(int point, String name, PointPositions positions) {
+    if (network.count(point) == 1 && !network.isHeld(point)) {
+      addUnchecked(point, name, positions);
+      return;
+    }
     PointAdjustment adjustment = new PointAdjustment(network, planes, point);
     points.add(
         new AdjustedPoint(
@@ -29,6 +33,24 @@ final class AdjustedPoints {
             adjustment.deviation(),
             adjustment.residual()));
     adjustment.suspect(name).ifPresent(suspects::add);
+  }
+
+  /**
+   * The same for a point with one reading, which nothing checks; a scan has a million of them. Its
+   * reading fits but for the rounding of a mean of one.
+   */
+  private void addUnchecked(int point, String name, PointPositions positions) {
+    int setup = network.setup(network.from(point));
+    double measured = planes.plane(setup, point) - network.reading(network.from(point));
+    double variance = 1 / network.weight(setup) + planes.variance(setup, point);
+    points.add(
+        new AdjustedPoint(
+            name,
+            positions.x(point),
+            positions.y(point),
+            measured,
+            Math.sqrt(Math.max(0, variance)),
+            0));
   }
 
   /** In the order in which they were added. */

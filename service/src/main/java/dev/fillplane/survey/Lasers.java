@@ -61,10 +61,13 @@ final class Lasers {
       x[setup] = centre(all.x(), placed);
       y[setup] = centre(all.y(), placed);
     }
+    double furthest = 0;
     for (int i : placed) {
-      double distance = Math.hypot(all.x()[i] - x[setup], all.y()[i] - y[setup]);
-      reach[setup] = Math.max(reach[setup], distance);
+      double east = all.x()[i] - x[setup];
+      double north = all.y()[i] - y[setup];
+      furthest = Math.max(furthest, east * east + north * north);
     }
+    reach[setup] = Math.max(reach[setup], Math.sqrt(furthest));
   }
 
   /** Sorted before they are summed, so that their order does not matter to the last bit. */

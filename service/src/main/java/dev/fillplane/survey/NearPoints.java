@@ -23,6 +23,7 @@ final class NearPoints {
 
   private static final int NEIGHBOURS = 16;
   private static final int INDEX_BITS = 24;
+  private static final int MOST_BUCKET_BITS = 24;
   private static final long INDEX = (1L << INDEX_BITS) - 1;
 
   private final Observations all;
@@ -54,12 +55,30 @@ final class NearPoints {
         keys[placed++] = cell(i, shiftX, shiftY) << INDEX_BITS | i;
       }
     }
+    placed = keepShared(keys, placed);
     Arrays.sort(keys, 0, placed);
     for (int k = 1; k < placed; k++) {
       for (int j = k - 1; j >= 0 && j >= k - NEIGHBOURS && sameCell(keys[j], keys[k]); j--) {
         compare((int) (keys[j] & INDEX), (int) (keys[k] & INDEX));
       }
     }
+  }
+
+  /** Moves to the front the keys that may share their cell: in a wide scan few do. */
+  private static int keepShared(long[] keys, int placed) {
+    int bits = Math.min(MOST_BUCKET_BITS, Integer.SIZE + 3 - Integer.numberOfLeadingZeros(placed));
+    byte[] met = new byte[1 << bits];
+    for (int k = 0; k < placed; k++) {
+      int bucket = (int) (keys[k] >>> Long.SIZE - bits);
+      met[bucket] = (byte) Math.min(2, met[bucket] + 1);
+    }
+    int kept = 0;
+    for (int k = 0; k < placed; k++) {
+      if (met[(int) (keys[k] >>> Long.SIZE - bits)] > 1) {
+        keys[kept++] = keys[k];
+      }
+    }
+    return kept;
   }
 
   private static boolean sameCell(long one, long other) {

@@ -148,6 +148,26 @@ final class PlaneEquations {
     return sum;
   }
 
+  /** The variance of a plane over {@code point}, m2. */
+  double variance(int setup, int point) {
+    double sum = height[setup] == NONE ? 0 : equations.cofactor(height[setup], height[setup]);
+    int along = tilt[setup];
+    if (along == NONE) {
+      return sum;
+    }
+    double east = lasers.east(setup, positions.x(point));
+    double north = lasers.north(setup, positions.y(point));
+    double both = east * north * equations.cofactor(along, along + 1);
+    if (height[setup] != NONE) {
+      both += east * equations.cofactor(height[setup], along);
+      both += north * equations.cofactor(height[setup], along + 1);
+    }
+    return sum
+        + east * east * equations.cofactor(along, along)
+        + north * north * equations.cofactor(along + 1, along + 1)
+        + 2 * both;
+  }
+
   /** Whether a tilt of {@code setup} is estimated. */
   boolean tilts(int setup) {
     return tilt[setup] != NONE;

@@ -27,7 +27,7 @@ class CorrelationTest {
     }
     for (VariogramShape shape : VariogramShape.values()) {
       double[] out = new double[x.length];
-      new Correlation(shape, range).fill(-1, 0.5, x, new double[x.length], x.length, out);
+      new Correlation(shape, range).fill(-1, 0.5, x, new double[x.length], 0, x.length, out);
       for (int i = 0; i < x.length; i++) {
         double distance = Math.hypot(x[i] + 1, 0.5);
         assertEquals(Floors.plainRho(shape, distance / range), out[i], 5e-11, shape.name());

@@ -1,0 +1,76 @@
+package dev.fillplane.bench;
+
+import dev.fillplane.flatness.Gap;
+import dev.fillplane.flatness.Straightedge;
+import dev.fillplane.openapi.Contract;
+import dev.fillplane.plan.Computed;
+import dev.fillplane.plan.Plan;
+import dev.fillplane.plan.PlanRequest;
+import dev.fillplane.plan.Planner;
+import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.render.DepthMap;
+import dev.fillplane.web.json.Json;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** The whole plan of the sample floor, its JSON and picture, and the straightedge. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 5, time = 1)
+@Fork(1)
+public class PlanBenchmark {
+
+  private static final Computed COMPUTED = new Computed("bench", "bench", List.of());
+
+  private PlanRequest request;
+  private Plan plan;
+
+  /** Plans the sample once. */
+  @Setup
+  public void prepare() throws IOException {
+    byte[] sample = Json.canonical(Contract.load().example("sample-metric.json"));
+    request = Json.read(Json.tree(sample), PlanRequest.class, UnitSystem.METRIC);
+    plan = plan();
+  }
+
+  /** The whole plan, without HTTP and JSON. */
+  @Benchmark
+  public Plan plan() {
+    return Planner.plan(request, COMPUTED);
+  }
+
+  /** The answer as JSON. */
+  @Benchmark
+  public byte[] json() {
+    return Json.bytes(plan, UnitSystem.METRIC);
+  }
+
+  /** The picture as SVG. */
+  @Benchmark
+  public String depthMap() {
+    return DepthMap.draw(request, plan);
+  }
+
+  /** A 3 m edge on a wavy floor of 60 m2. */
+  @Benchmark
+  public Optional<Gap> straightedge() {
+    return Straightedge.largestGap(
+        new InventedFloor(10, 6, 1).polygons(),
+        (x, y) -> 0.004 * Math.sin(1.3 * x) * Math.cos(1.9 * y) + 0.001 * x,
+        3);
+  }
+}
