@@ -33,14 +33,14 @@ final class SurveyImports {
     }
     UnitSystem units = UnitsParameter.of(context);
     byte[] body = Body.bytes(context, CSV);
-    checkCharset(context.contentType());
+    checkCharset(Body.mediaType(context));
     byte[] answer = slots.run(() -> answer(body, units));
     context.contentType(Calculation.JSON).result(answer);
   }
 
   private static void checkCharset(String type) {
-    String rest = type.toLowerCase(Locale.ROOT).replaceAll("[\\s\"]", "");
-    if (rest.contains(";charset=") && !rest.contains(";charset=utf-8")) {
+    String rest = type.toLowerCase(Locale.ROOT).replaceAll("[\\s\"]", "") + ";";
+    if (rest.contains(";charset=") && !rest.contains(";charset=utf-8;")) {
       throw Refusal.of(Problem.Kind.UNSUPPORTED_MEDIA_TYPE, "Send the text as UTF-8.");
     }
   }
