@@ -46,6 +46,10 @@ public final class FloorFit {
     if (!wish.steps().isEmpty()) {
       findings.warning("steps-not-used", place.at("steps"));
     }
-    return DenseSurface.fit(spots, method);
+    DenseSurface floor = DenseSurface.fit(spots, method);
+    if (floor.summary().method() != method) {
+      findings.warning("triangles-for-neighbours", place.at("method"));
+    }
+    return floor;
   }
 }
