@@ -48,6 +48,7 @@ public final class SurveyPlanner {
     RoomCheck.check(request.rooms(), ROOT.at("rooms"), findings);
     DataSheet sheet = Catalogue.resolve(request.material(), ROOT.at("material"), findings);
     Terms.check("survey/readingError", "readingError", request.readingError(), findings);
+    request.surface().variogram().ifPresent(this::checkVariogram);
     checkWanted();
     findings.throwIfErrors();
     SurveyDesign design = design();
@@ -61,6 +62,13 @@ public final class SurveyPlanner {
         reserve.ofDeviation(design.deviation()),
         walk.length(),
         findings.warnings());
+  }
+
+  private void checkVariogram(Variogram told) {
+    String at = "surface/variogram/";
+    Terms.check(at + "nugget", at + "nugget", told.nugget(), findings);
+    Terms.check(at + "sill", at + "sill", told.sill(), findings);
+    Terms.check(at + "range", at + "range", told.range(), findings);
   }
 
   private void checkWanted() {

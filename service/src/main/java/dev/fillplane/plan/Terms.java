@@ -7,11 +7,14 @@ import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.room.Position;
 import dev.fillplane.room.Room;
+import dev.fillplane.surface.Variogram;
 import dev.fillplane.survey.Survey;
 import dev.fillplane.target.TargetWish;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The single quantities of a plan request: what holds where they are not told, and their ranges.
@@ -62,6 +65,9 @@ public final class Terms {
               0,
               100_000,
               request -> request.survey().loopLength()),
+          variogram("nugget", Dimension.HEIGHT_VARIANCE, 0, 0.01, Variogram::nugget),
+          variogram("sill", Dimension.HEIGHT_VARIANCE, 0, 1, Variogram::sill),
+          variogram("range", Dimension.PLAN, 0.001, 1e6, Variogram::range),
           new Term(
               "least depth",
               "target/minimumDepth",
@@ -192,6 +198,23 @@ public final class Terms {
       place = place.at(name);
     }
     return place;
+  }
+
+  private static Term variogram(
+      String name, Dimension dimension, double from, double to, ToDoubleFunction<Variogram> told) {
+    return new Term(
+        name + " of the variogram",
+        "surface/variogram/" + name,
+        dimension,
+        NONE,
+        from,
+        to,
+        request -> {
+          Optional<Variogram> variogram = request.surface().variogram();
+          return variogram.isEmpty()
+              ? NONE
+              : OptionalDouble.of(told.applyAsDouble(variogram.get()));
+        });
   }
 
   private static Term condition(

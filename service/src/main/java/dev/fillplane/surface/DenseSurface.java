@@ -23,6 +23,9 @@ import org.tinfour.common.Vertex;
  * that grows with the distance to the nearest reading. Our choices, no source; errors of a method
  * like this are not known exactly.
  *
+ * <p>Where thousands of readings stand on one circle, triangles are taken for natural neighbours:
+ * of those a position would have thousands. {@link #summary} tells the method.
+ *
  * <p>Any number of readings from 3 to 1,000,000, not all on a line; time grows with n log n. The
  * order of the readings and where the plan lies in its coordinates do not matter but for rounding;
  * where four readings lie on one circle, as on a lattice, the triangles (not the natural
@@ -44,16 +47,17 @@ public final class DenseSurface implements FittedSurface {
   private final Optional<CrossValidation> crossValidation;
 
   private DenseSurface(Spots spots, Method method) {
-    this.method = method;
     places = DensePlaces.of(spots);
     triangulation = Triangulation.of(places);
+    boolean crowd = method == Method.NATURAL_NEIGHBOUR && Crowd.stands(triangulation, places);
+    this.method = crowd ? Method.TRIANGLES : method;
     variance = Math.max(places.variance(), KrigedSurface.LEAST_VARIANCE);
     int[] sample = sample();
     Omission[] omissions = new Omission[sample.length];
     IIncrementalTinNavigator navigator = triangulation.tin().getNavigator();
     boolean[] all = new boolean[places.count()];
     Arrays.setAll(
-        omissions, i -> Omission.of(places, navigator, method, sample[i], all).orElse(null));
+        omissions, i -> Omission.of(places, navigator, this.method, sample[i], all).orElse(null));
     int[] told = IntStream.range(0, sample.length).filter(i -> omissions[i] != null).toArray();
     Omission[] kept = Arrays.stream(told).mapToObj(i -> omissions[i]).toArray(Omission[]::new);
     int[] where = Arrays.stream(told).map(i -> sample[i]).toArray();

@@ -26,9 +26,8 @@ public final class FloorFit {
    */
   public static FittedSurface fit(
       Spots spots, SurfaceWish wish, List<Polygon> rooms, Place place, Findings findings) {
-    boolean many = spots.count() > MOST_KRIGED;
-    Method method = wish.method().orElse(many ? Method.NATURAL_NEIGHBOUR : Method.KRIGING);
-    if (many && method == Method.KRIGING) {
+    Method method = method(spots, wish);
+    if (method == Method.KRIGING && spots.count() > MOST_KRIGED) {
       findings.error(
           "too-many-to-krige", place.at("method"), "count", spots.count(), "most", MOST_KRIGED);
     }
@@ -46,6 +45,20 @@ public final class FloorFit {
     if (!wish.steps().isEmpty()) {
       findings.warning("steps-not-used", place.at("steps"));
     }
-    return DenseSurface.fit(spots, method);
+    DenseSurface floor = DenseSurface.fit(spots, method);
+    if (floor.summary().method() != method) {
+      findings.warning("triangles-for-neighbours", place.at("method"));
+    }
+    return floor;
+  }
+
+  private static Method method(Spots spots, SurfaceWish wish) {
+    boolean many = spots.count() > MOST_KRIGED;
+    return wish.method().orElse(many ? Method.NATURAL_NEIGHBOUR : Method.KRIGING);
+  }
+
+  /** Whether the floor will be kriged, so that steps count. */
+  static boolean kriges(Spots spots, SurfaceWish wish) {
+    return method(spots, wish) == Method.KRIGING && spots.count() <= MOST_KRIGED;
   }
 }

@@ -21,7 +21,8 @@ public final class StepCheck {
 
   /**
    * The wish with the steps that can be told; a warning for each that is left out, an error for one
-   * without length.
+   * without length. Where the floor is not kriged none of them is used, so all are kept, which
+   * spares singular values of a matrix with a row for each of a million readings.
    *
    * @param spots that fix a plane
    * @param place of the steps
@@ -29,6 +30,7 @@ public final class StepCheck {
   public static SurfaceWish told(
       SurfaceWish wish, Spots spots, List<Polygon> rooms, Place place, Findings findings) {
     List<Step> kept = new ArrayList<>();
+    boolean kriged = FloorFit.kriges(spots, wish);
     for (int i = 0; i < wish.steps().size(); i++) {
       Step step = wish.steps().get(i);
       if (!(step.length() > Spacing.SAME_PLACE)) {
@@ -36,7 +38,7 @@ public final class StepCheck {
         continue;
       }
       kept.add(step);
-      if (!told(wish.drift(), spots, kept, rooms)) {
+      if (kriged && !told(wish.drift(), spots, kept, rooms)) {
         kept.remove(kept.size() - 1);
         findings.warning("step-without-readings", place.at(i));
       }

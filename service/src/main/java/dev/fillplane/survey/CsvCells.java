@@ -51,13 +51,15 @@ final class CsvCells {
     }
     OptionalDouble number = numbers.parse(told, column.dimension());
     if (number.isEmpty()) {
-      String code = CsvNumber.isFraction(told) ? "csv-fraction" : "csv-number";
+      String code =
+          numbers.isFractionElsewhere(told, column.dimension()) ? "csv-fraction" : "csv-number";
       findings.error(code, row.place().at(column.title()), "text", shortened(told));
     }
     return number;
   }
 
-  private static String shortened(String told) {
+  /** The start of what is told, for a finding. */
+  static String shortened(String told) {
     String plain = told.replaceAll("\\p{Cntrl}", " ");
     return plain.length() <= 40 ? plain : plain.substring(0, 40) + " ...";
   }

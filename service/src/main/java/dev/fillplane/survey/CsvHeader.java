@@ -26,7 +26,7 @@ final class CsvHeader {
   /** Reads the header; errors where the columns do not make a survey. */
   static CsvHeader read(CsvText.Row row, Findings findings) {
     CsvHeader header = new CsvHeader(row, findings);
-    for (int i = 0; i < header.width; i++) {
+    for (int i = 0; i < header.width && findings.size() < SurveyCsv.MOST_ERRORS; i++) {
       header.name(i);
     }
     header.check();
@@ -39,9 +39,9 @@ final class CsvHeader {
     if (column == null) {
       findings.error(
           "csv-column-unknown",
-          row.place().at(told),
+          row.place().at(CsvCells.shortened(told)),
           "column",
-          told,
+          CsvCells.shortened(told),
           "columns",
           CsvColumn.titles());
     } else if (at.putIfAbsent(column, index) != null) {

@@ -30,16 +30,19 @@ final class CsvNumber {
   /** The number in SI; empty if {@code text} is none. */
   OptionalDouble parse(String text, Dimension dimension) {
     String bare = text.replace('\u2212', '-').replace('\u00A0', ' ');
-    boolean inches = units == UnitSystem.US && dimension == Dimension.HEIGHT;
-    OptionalDouble told = inches ? inches(bare) : decimal(bare);
+    OptionalDouble told = isInches(dimension) ? inches(bare) : decimal(bare);
     return told.isEmpty()
         ? told
         : OptionalDouble.of(dimension.unit(units).toSi(told.getAsDouble()));
   }
 
-  /** Whether {@code text} is a fraction, which only heights in inches may be. */
-  static boolean isFraction(String text) {
-    return FRACTION.matcher(withoutInchSign(text)).matches();
+  /** Whether {@code text} is a fraction where none may be: only heights in inches have them. */
+  boolean isFractionElsewhere(String text, Dimension dimension) {
+    return !isInches(dimension) && FRACTION.matcher(withoutInchSign(text)).matches();
+  }
+
+  private boolean isInches(Dimension dimension) {
+    return units == UnitSystem.US && dimension == Dimension.HEIGHT;
   }
 
   private OptionalDouble inches(String text) {

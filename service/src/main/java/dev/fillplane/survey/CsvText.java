@@ -3,7 +3,6 @@ package dev.fillplane.survey;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
 import java.io.IOException;
-import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Iterator;
@@ -16,14 +15,19 @@ import org.apache.commons.csv.CSVRecord;
 /**
  * The rows of a text of separated values (RFC 4180). The separator is the one of tab, semicolon and
  * comma that the first line with text has most of; lines end with CR, LF or both; a byte order mark
- * and lines without text are skipped.
+ * and lines without text are skipped, as many as there may be rows. A row of more than {@link
+ * #LONGEST_ROW} signs ends the reading before it fills the memory with cells.
  */
 final class CsvText {
+
+  /** Signs of a row at most; a little more may pass, as the text is read by blocks. */
+  static final int LONGEST_ROW = 100_000;
 
   private static final char BYTE_ORDER_MARK = '\uFEFF';
 
   private final char separator;
   private final CSVParser parser;
+  private final RowReader reader;
   private final Iterator<CSVRecord> records;
   private final Findings findings;
 
@@ -47,8 +51,9 @@ final class CsvText {
     separator = separatorOf(firstLine(bare));
     CSVFormat format =
         CSVFormat.RFC4180.builder().setDelimiter(separator).setIgnoreSurroundingSpaces(true).get();
+    reader = new RowReader(bare, LONGEST_ROW);
     try {
-      parser = CSVParser.builder().setReader(new StringReader(bare)).setFormat(format).get();
+      parser = CSVParser.builder().setReader(reader).setFormat(format).get();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -79,8 +84,15 @@ final class CsvText {
 
   /** The next row with text; empty at the end, and after an error that ends the reading. */
   Optional<Row> next() {
-    while (true) {
+    for (int blank = 0; ; blank++) {
       int line = (int) parser.getCurrentLineNumber() + 1;
+      Place there = Place.root().at("lines").at(line);
+      if (blank > SurveyCsv.MOST_ROWS) {
+        findings.error(
+            "csv-too-many", there, "what", "lines without text", "limit", SurveyCsv.MOST_ROWS);
+        return Optional.empty();
+      }
+      reader.startRow();
       try {
         if (!records.hasNext()) {
           return Optional.empty();
@@ -91,7 +103,11 @@ final class CsvText {
           return Optional.of(new Row(line, cells));
         }
       } catch (UncheckedIOException | IllegalStateException e) {
-        findings.error("csv-quote", Place.root().at("lines").at(line));
+        if (reader.isRowTooLong()) {
+          findings.error("csv-row-endless", there, "limit", LONGEST_ROW);
+        } else {
+          findings.error("csv-quote", there);
+        }
         return Optional.empty();
       }
     }

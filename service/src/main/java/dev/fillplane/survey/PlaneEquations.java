@@ -79,16 +79,20 @@ final class PlaneEquations {
     double[] offsets = offsets(sight);
     double mean = network.isHeld(point) ? 0 : sight.mean(offsets);
     double shared = network.isHeld(point) ? 0 : 1 / sight.weight();
+    int[][] columns = new int[sight.groups()][];
+    double[][] coefficients = new double[sight.groups()][];
+    Arrays.setAll(columns, g -> unknowns(sight.setup(g)));
+    Arrays.setAll(coefficients, g -> coefficients(sight.setup(g), point));
     for (int g = 0; g < sight.groups(); g++) {
-      int[] rows = unknowns(sight.setup(g));
-      double[] of = coefficients(sight.setup(g), point);
+      int[] rows = columns[g];
+      double[] of = coefficients[g];
       for (int i = 0; i < rows.length; i++) {
         if (rows[i] != NONE) {
           equations.addRight(rows[i], sight.weight(g) * of[i] * (offsets[g] - mean));
           add(rows[i], of[i] * sight.weight(g), rows, of);
           for (int h = 0; h < sight.groups(); h++) {
             double both = -of[i] * sight.weight(g) * sight.weight(h) * shared;
-            add(rows[i], both, unknowns(sight.setup(h)), coefficients(sight.setup(h), point));
+            add(rows[i], both, columns[h], coefficients[h]);
           }
         }
       }

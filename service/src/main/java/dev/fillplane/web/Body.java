@@ -35,7 +35,7 @@ final class Body {
    * @throws Refusal if it says to be of another type or packed
    */
   static byte[] bytes(Context context, String wanted) {
-    String type = context.contentType();
+    String type = mediaType(context);
     if (type == null || !type.split(";", 2)[0].trim().equalsIgnoreCase(wanted)) {
       throw Refusal.of(
           Problem.Kind.UNSUPPORTED_MEDIA_TYPE, "Send the body as Content-Type: " + wanted + ".");
@@ -46,6 +46,11 @@ final class Body {
           Problem.Kind.UNSUPPORTED_MEDIA_TYPE, "Send the body without Content-Encoding.");
     }
     return context.bodyAsBytes();
+  }
+
+  /** The header as it came: asked for the type, the server fails on a charset it does not know. */
+  static String mediaType(Context context) {
+    return context.header("Content-Type");
   }
 
   /**

@@ -9,7 +9,9 @@ import dev.fillplane.web.json.Answer;
 import dev.fillplane.web.json.Json;
 import io.javalin.http.Context;
 import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Set;
@@ -19,6 +21,8 @@ final class SurveyImports {
 
   static final String PATH = "/v1/survey-imports";
   static final String CSV = "text/csv";
+
+  private static final int BLOCK = 8_192;
 
   private final Slots slots;
 
@@ -33,14 +37,14 @@ final class SurveyImports {
     }
     UnitSystem units = UnitsParameter.of(context);
     byte[] body = Body.bytes(context, CSV);
-    checkCharset(context.contentType());
+    checkCharset(Body.mediaType(context));
     byte[] answer = slots.run(() -> answer(body, units));
     context.contentType(Calculation.JSON).result(answer);
   }
 
   private static void checkCharset(String type) {
-    String rest = type.toLowerCase(Locale.ROOT).replaceAll("[\\s\"]", "");
-    if (rest.contains(";charset=") && !rest.contains(";charset=utf-8")) {
+    String rest = type.toLowerCase(Locale.ROOT).replaceAll("[\\s\"]", "") + ";";
+    if (rest.contains(";charset=") && !rest.contains(";charset=utf-8;")) {
       throw Refusal.of(Problem.Kind.UNSUPPORTED_MEDIA_TYPE, "Send the text as UTF-8.");
     }
   }
@@ -59,13 +63,19 @@ final class SurveyImports {
   /** Other encodings are refused, since they would spoil names unseen. */
   private static String text(byte[] body) {
     ByteBuffer bytes = ByteBuffer.wrap(body);
-    try {
-      return StandardCharsets.UTF_8.newDecoder().decode(bytes).toString();
-    } catch (CharacterCodingException e) {
+    CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
+    // By blocks, since a large text at two bytes a sign does not fit beside its bytes.
+    CharBuffer block = CharBuffer.allocate(BLOCK);
+    CoderResult result = CoderResult.OVERFLOW;
+    while (result.isOverflow()) {
+      result = decoder.decode(bytes, block.clear(), true);
+    }
+    if (result.isError()) {
       Findings findings = new Findings();
       findings.error("csv-encoding", Place.root().at("lines").at(line(body, bytes.position())));
       throw new FindingsException(findings.errors());
     }
+    return new String(body, StandardCharsets.UTF_8);
   }
 
   private static int line(byte[] body, int end) {

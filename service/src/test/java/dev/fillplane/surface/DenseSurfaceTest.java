@@ -37,6 +37,28 @@ class DenseSurfaceTest {
     }
   }
 
+  /** In a ring every reading is a neighbour of every position. */
+  @Test
+  void ringsOfManyReadingsAreLaidOnTriangles() {
+    assertEquals(Method.NATURAL_NEIGHBOUR, methodFor(ring(150)));
+    assertEquals(Method.TRIANGLES, methodFor(ring(3_000)));
+    assertEquals(Method.NATURAL_NEIGHBOUR, methodFor(Floors.scattered(3_000, 1, Floors::bumpy)));
+  }
+
+  private static Method methodFor(Spots spots) {
+    return DenseSurface.fit(spots, Method.NATURAL_NEIGHBOUR).summary().method();
+  }
+
+  private static Spots ring(int count) {
+    double[] x = new double[count];
+    double[] y = new double[count];
+    Arrays.setAll(x, i -> 3 + 2 * Math.cos(2 * Math.PI * i / count));
+    Arrays.setAll(y, i -> 2 + 2 * Math.sin(2 * Math.PI * i / count));
+    double[] variance = new double[count];
+    Arrays.fill(variance, 1e-6);
+    return new Spots(x, y, new double[count], variance);
+  }
+
   private static double plane(double x, double y) {
     return 0.25 + 0.0035 * x - 0.002 * y;
   }

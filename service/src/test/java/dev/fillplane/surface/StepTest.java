@@ -7,6 +7,7 @@ import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
 import dev.fillplane.room.Position;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
@@ -76,6 +77,17 @@ class StepTest {
   void stepWithoutLengthIsRefused() {
     told(new Step(EDGE.from(), EDGE.from()));
     assertEquals("step-without-length", findings.errors().get(0).code());
+  }
+
+  /** Nobody uses them there, and to ask a million readings for them takes long. */
+  @Test
+  void stepsOfAFloorThatIsNotKrigedAreNotLookedAt() {
+    Step far = new Step(new Position(11, 1), new Position(11, 2));
+    SurfaceWish triangles =
+        new SurfaceWish(Optional.of(Method.TRIANGLES), null, Optional.empty(), null, List.of(far));
+    Spots spots = Floors.scattered(30, 4, StepTest::jump);
+    StepCheck.told(triangles, spots, List.of(), Place.root(), findings);
+    assertEquals(0, findings.size());
   }
 
   private SurfaceWish told(Step... steps) {

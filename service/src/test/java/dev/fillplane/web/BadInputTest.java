@@ -219,6 +219,22 @@ class BadInputTest {
   }
 
   @Test
+  void variogramsOutsideTheirRange() {
+    for (String name : List.of("nugget", "sill", "range")) {
+      refused(
+          sample ->
+              sample
+                  .putObject("surface")
+                  .set(
+                      "variogram",
+                      ((ObjectNode) tree("{'shape':'gaussian','nugget':1,'sill':4,'range':4}"))
+                          .put(name, name.equals("range") ? 1e-300 : 1e12)),
+          "out-of-range",
+          "#/surface/variogram/" + name);
+    }
+  }
+
+  @Test
   void timesWithoutEndOfASheet() {
     refused(
         sample -> ((ObjectNode) sample.get("material")).put("workingTime", 1e15),

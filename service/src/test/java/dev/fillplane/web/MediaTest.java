@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import io.restassured.response.Response;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -34,6 +35,16 @@ class MediaTest {
       ids.add(answer.header(ID));
     }
     assertEquals(answers.size(), ids.stream().distinct().count());
+  }
+
+  @Test
+  void unknownCharsetsOfABodyDoNotFail() {
+    Response answer =
+        RunningService.given()
+            .header("Content-Type", "application/json; charset=utf-8x")
+            .body("{}".getBytes(StandardCharsets.UTF_8))
+            .post("/v1/plans");
+    assertEquals(422, answer.statusCode(), answer.asString());
   }
 
   @Test

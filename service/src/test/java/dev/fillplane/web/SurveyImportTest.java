@@ -67,6 +67,10 @@ class SurveyImportTest {
     assertEquals(expected, String.join(", ", errors(String.join("\n", lines), "")));
   }
 
+  private static void refusedInInches(String expected, String... lines) {
+    assertEquals(List.of(expected), errors(String.join("\n", lines), "us"));
+  }
+
   // --- good tables
 
   @Test
@@ -236,6 +240,7 @@ class SurveyImportTest {
               .toList(),
           text);
     }
+    refusedInInches("csv-number #/lines/2/reading", "point,reading", "a,3/0");
     assertEquals(
         List.of("csv-fraction #/lines/2/x"), errors("point,x,y,reading\na,1 1/2,1,4\n", "us"));
   }
@@ -264,6 +269,32 @@ class SurveyImportTest {
   void quotesThatDoNotClose() {
     refused("csv-quote #/lines/3", "point,reading", "a,1200", "\"b,1201", "c,1202");
     refused("csv-quote #/lines/3", "point,reading", "a,1200", "\"b\"c,1201", "c,1202");
+  }
+
+  @Test
+  void rowsWithoutEnd() {
+    String header = "point,reading\na,12\n";
+    refused("csv-row-endless #/lines/3", header + "b,12" + ",c".repeat(200_000));
+    refused("csv-row-endless #/lines/3", header + "\"" + "c\n".repeat(200_000));
+    refused("csv-row-endless #/lines/1", "c,".repeat(200_000));
+    refused("csv-row-endless #/lines/1", "c".repeat(200_000));
+    refused("csv-too-many #/lines/250004", header + "\n".repeat(300_000));
+    refused("csv-row-short #/lines/9002", header + "\n".repeat(8_999) + "b\n");
+  }
+
+  @Test
+  void longNamesOfColumnsAreToldInShort() {
+    Response answer = post("c".repeat(90_000).getBytes(StandardCharsets.UTF_8), "");
+    assertEquals(422, answer.statusCode());
+    assertEquals("csv-column-unknown", answer.path("errors[0].code"));
+    assertTrue(answer.asString().length() < 2_000, "short");
+  }
+
+  @Test
+  void manyUnknownColumns() {
+    Response answer = post("c,".repeat(40_000).getBytes(StandardCharsets.UTF_8), "");
+    assertEquals(100, answer.<List<Object>>path("errors").size());
+    assertTrue((Integer) answer.path("more") < 1_000, "reading stopped");
   }
 
   @Test
@@ -310,7 +341,12 @@ class SurveyImportTest {
 
   @Test
   void otherMediaTypes() {
-    for (String type : List.of("application/json", "text/plain", "text/csv; charset=iso-8859-1")) {
+    for (String type :
+        List.of(
+            "application/json",
+            "text/plain",
+            "text/csv; charset=iso-8859-1",
+            "text/csv; charset=utf-8x")) {
       Response answer =
           RunningService.given()
               .contentType(type)

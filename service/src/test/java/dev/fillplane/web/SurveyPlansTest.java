@@ -151,6 +151,17 @@ class SurveyPlansTest {
         RunningService.post(PATH, request).asString());
   }
 
+  @Test
+  void variogramOutsideItsRange() {
+    ObjectNode request = room(6, 4);
+    request.set(
+        "surface",
+        Trees.of("{'variogram':{'shape':'gaussian','nugget':1,'sill':4,'range':1e-300}}"));
+    Response answer = RunningService.post(PATH, request);
+    assertEquals(422, answer.statusCode(), answer.asString());
+    assertEquals(List.of("#/surface/variogram/range"), answer.path("errors.pointer"));
+  }
+
   // --- what is warned of
 
   @Test

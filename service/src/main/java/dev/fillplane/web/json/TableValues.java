@@ -26,7 +26,7 @@ public final class TableValues {
   /** Numbers that are kept; more are counted only. */
   public static final int MOST = 3_000_000;
 
-  /** Elements that are no number of a measurements and are kept. */
+  /** Elements that are no number of a measurement and are kept. */
   public static final int ODD_KEPT = 100;
 
   private static final int FIRST_ROOM = 1_024;
