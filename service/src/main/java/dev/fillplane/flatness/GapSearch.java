@@ -1,11 +1,16 @@
 package dev.fillplane.flatness;
 
 import dev.fillplane.room.Position;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
 import org.locationtech.jts.geom.Polygon;
 
-/** Keeps the largest gap while rooms are walked over direction by direction. */
+/**
+ * Keeps the largest gap, and the worst of those over a limit, while rooms are walked over direction
+ * by direction.
+ */
 final class GapSearch {
 
   /** Smaller gaps are rounding of a plane floor. */
@@ -16,9 +21,13 @@ final class GapSearch {
   private final int steps;
   private final HullGap window;
   private double gap = NOISE;
+  private final double over;
+  private final List<Gap> listed = new ArrayList<>();
   private Optional<Gap> largest = Optional.empty();
 
-  GapSearch(DoubleBinaryOperator elevation, double length) {
+  /** A search that lists gaps over {@code over}, m. */
+  GapSearch(DoubleBinaryOperator elevation, double length, double over) {
+    this.over = over;
     this.elevation = elevation;
     this.length = length;
     this.steps = (int) Math.max(2, Math.round(length / Straightedge.STEP));
@@ -27,6 +36,11 @@ final class GapSearch {
 
   Optional<Gap> largest() {
     return largest;
+  }
+
+  /** The worst of the gaps over the limit, each hollow once. */
+  List<Gap> listed() {
+    return WorstGaps.of(listed, length, Gap::gap);
   }
 
   /** Lays the edge on every line of {@code room} that runs along u of {@code frame}. */
@@ -59,18 +73,30 @@ final class GapSearch {
       heights[i] = elevation.applyAsDouble(frame.x(places[i], v), frame.y(places[i], v));
     }
     int span = Math.min(steps, heights.length - 1);
+    List<Gap> found = new ArrayList<>();
     for (int first = 0; first + span < heights.length; first++) {
-      if (window.measure(heights, first, first + span) > gap) {
-        keep(window.result(), frame, v, places);
+      double measured = window.measure(heights, first, first + span);
+      if (measured > Math.min(gap, over)) {
+        keep(place(window.result(), frame, v, places), found);
       }
+    }
+    listed.addAll(WorstGaps.of(found, length, Gap::gap));
+  }
+
+  private void keep(Gap met, List<Gap> found) {
+    if (met.gap() > over) {
+      found.add(met);
+    }
+    if (met.gap() > gap) {
+      gap = met.gap();
+      largest = Optional.of(met);
     }
   }
 
-  private void keep(ProfileGap found, Frame frame, double v, double[] places) {
+  private static Gap place(ProfileGap found, Frame frame, double v, double[] places) {
     Position at = frame.position(places[found.at()], v);
     Position from = frame.position(places[found.from()], v);
     Position to = frame.position(places[found.to()], v);
-    gap = found.gap();
-    largest = Optional.of(new Gap(gap, at, from, to));
+    return new Gap(found.gap(), at, from, to);
   }
 }

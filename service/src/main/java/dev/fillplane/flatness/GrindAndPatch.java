@@ -20,17 +20,20 @@ import org.locationtech.jts.geom.Polygon;
  * @param grindArea floor to grind
  * @param patchVolume patching compound to fill
  * @param humps the parts to grind, the highest first
+ * @param hollows the parts to fill, the deepest first
  */
 public record GrindAndPatch(
     @Measured(Dimension.AREA) double grindArea,
     @Measured(Dimension.FILL) double patchVolume,
-    List<Hump> humps) {
+    List<Hump> humps,
+    List<Hollow> hollows) {
 
   private static final double SPACING = 0.1;
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public GrindAndPatch {
     humps = List.copyOf(humps);
+    hollows = List.copyOf(hollows);
   }
 
   /**
@@ -44,15 +47,18 @@ public record GrindAndPatch(
       List<Polygon> rooms, DoubleBinaryOperator elevation, FlatnessLimit limit) {
     double half = limit.gap() / 2;
     List<Hump> humps = new ArrayList<>();
+    List<Hollow> hollows = new ArrayList<>();
     double patch = 0;
     for (Polygon room : rooms) {
       Lattice above = Lattice.of(room, elevation, SPACING).aboveTrend();
       humps.addAll(Humps.of(above, half));
+      Humps.of(above.upsideDown(), half).stream().map(Hollow::of).forEach(hollows::add);
       patch += volumeBelow(above, -half);
     }
     humps.sort(Comparator.comparingDouble(Hump::height).reversed());
+    hollows.sort(Comparator.comparingDouble(Hollow::depth).reversed());
     double grind = humps.stream().mapToDouble(Hump::area).sum();
-    return new GrindAndPatch(grind, patch, humps);
+    return new GrindAndPatch(grind, patch, humps, hollows);
   }
 
   private static double volumeBelow(Lattice above, double level) {

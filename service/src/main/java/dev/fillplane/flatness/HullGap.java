@@ -1,5 +1,7 @@
 package dev.fillplane.flatness;
 
+import java.util.function.Consumer;
+
 /**
  * The gap under a straightedge in one window of a profile of evenly spaced heights: the edge rests
  * on two neighbouring corners of the upper hull, the gap is the largest vertical distance from the
@@ -8,6 +10,9 @@ package dev.fillplane.flatness;
  * <p>Holds the result of the last window; not thread safe.
  */
 final class HullGap {
+
+  /** A distance to the hull, m, that is rounding. */
+  private static final double TOUCHES = 1e-9;
 
   private final int[] corners;
   private double gap;
@@ -31,6 +36,38 @@ final class HullGap {
       under(heights, corners[corner - 1], corners[corner]);
     }
     return gap;
+  }
+
+  /**
+   * Shows the hollow between each two neighbouring contacts of a window, from left to right; what
+   * touches the hull between two corners is a contact as well.
+   */
+  void forEachHollow(double[] heights, int first, int last, Consumer<ProfileGap> visitor) {
+    int count = hull(heights, first, last);
+    for (int corner = 1; corner < count; corner++) {
+      int left = corners[corner - 1];
+      int right = corners[corner];
+      int contact = left;
+      for (int next = left + 1; next <= right; next++) {
+        if (touches(heights, left, right, next)) {
+          show(heights, contact, next, visitor);
+          contact = next;
+        }
+      }
+    }
+  }
+
+  private void show(double[] heights, int left, int right, Consumer<ProfileGap> visitor) {
+    gap = 0;
+    under(heights, left, right);
+    if (gap > 0) {
+      visitor.accept(result());
+    }
+  }
+
+  private static boolean touches(double[] heights, int left, int right, int middle) {
+    double slope = (heights[right] - heights[left]) / (right - left);
+    return heights[left] + slope * (middle - left) - heights[middle] <= TOUCHES;
   }
 
   /** Monotone chain; corners that lie on a straight line are left out. */

@@ -10,9 +10,11 @@ import dev.fillplane.quantity.Measured;
  * @param y of its top
  * @param area to grind
  * @param height to grind off at the top
+ * @param volume to grind off
  */
 public record Hump(
     @Measured(Dimension.PLAN) double x,
     @Measured(Dimension.PLAN) double y,
     @Measured(Dimension.AREA) double area,
-    @Measured(Dimension.HEIGHT) double height) {}
+    @Measured(Dimension.HEIGHT) double height,
+    @Measured(Dimension.FILL) double volume) {}

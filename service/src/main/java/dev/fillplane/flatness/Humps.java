@@ -50,9 +50,11 @@ final class Humps {
   private Hump grow() {
     int[] top = open.getFirst();
     int nodes = 0;
+    double over = 0;
     while (!open.isEmpty()) {
       int[] node = open.remove();
       nodes++;
+      over += height(node) - limit;
       top = height(node) > height(top) ? node : top;
       enter(node[0] - 1, node[1]);
       enter(node[0] + 1, node[1]);
@@ -60,7 +62,8 @@ final class Humps {
       enter(node[0], node[1] + 1);
     }
     Position place = above.position(top[0], top[1]);
-    return new Hump(place.x(), place.y(), nodes * above.nodeArea(), height(top) - limit);
+    double node = above.nodeArea();
+    return new Hump(place.x(), place.y(), nodes * node, height(top) - limit, over * node);
   }
 
   private double height(int[] node) {

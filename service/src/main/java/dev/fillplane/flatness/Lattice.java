@@ -69,6 +69,15 @@ final class Lattice {
     return new Lattice(frame, columns, lines, above, nodeArea);
   }
 
+  /** The same with every height the other way up. */
+  Lattice upsideDown() {
+    double[][] below = new double[lines.length][];
+    for (int line = 0; line < lines.length; line++) {
+      below[line] = Arrays.stream(heights[line]).map(height -> -height).toArray();
+    }
+    return new Lattice(frame, columns, lines, below, nodeArea);
+  }
+
   int columns() {
     return columns.length;
   }

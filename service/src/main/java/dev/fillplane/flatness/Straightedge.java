@@ -48,16 +48,30 @@ public final class Straightedge {
    */
   public static Optional<Gap> largestGap(
       List<Polygon> rooms, DoubleBinaryOperator elevation, double length) {
+    return search(rooms, elevation, length, Double.POSITIVE_INFINITY).largest();
+  }
+
+  /**
+   * The gaps of a floor over {@code limit}, m, the largest first, at most 100; each hollow once, as
+   * the edge crosses it worst.
+   */
+  public static List<Gap> gapsOver(
+      List<Polygon> rooms, DoubleBinaryOperator elevation, double length, double limit) {
+    return search(rooms, elevation, length, limit).listed();
+  }
+
+  private static GapSearch search(
+      List<Polygon> rooms, DoubleBinaryOperator elevation, double length, double over) {
     if (!(length >= SHORTEST && Double.isFinite(length))) {
       throw new IllegalArgumentException("straightedge of " + length + " m");
     }
-    GapSearch search = new GapSearch(elevation, length);
+    GapSearch search = new GapSearch(elevation, length, over);
     for (Polygon room : rooms) {
       for (int direction = 0; direction < DIRECTIONS; direction++) {
         search.walk(room, Frame.of(room, Math.PI * direction / DIRECTIONS));
       }
     }
-    return search.largest();
+    return search;
   }
 
   /**

@@ -5,19 +5,11 @@ import dev.fillplane.depth.VolumeDraws;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
 import dev.fillplane.material.DataSheet;
-import dev.fillplane.room.Room;
 import dev.fillplane.supply.Minimums;
-import dev.fillplane.surface.CellSize;
 import dev.fillplane.surface.FittedSurface;
-import dev.fillplane.surface.FloorFit;
-import dev.fillplane.surface.FloorPoints;
 import dev.fillplane.surface.FloorResiduals;
 import dev.fillplane.surface.FloorSample;
-import dev.fillplane.surface.SpotsCheck;
-import dev.fillplane.surface.StepCheck;
-import dev.fillplane.surface.SurfaceWish;
 import dev.fillplane.survey.Elevations;
-import dev.fillplane.survey.SurveyAdjustment;
 import dev.fillplane.target.FoundTarget;
 import dev.fillplane.target.HighPoints;
 import dev.fillplane.target.TargetFinder;
@@ -33,11 +25,9 @@ final class LevelledFloor {
   /** Realisations behind the odds. */
   static final int REALISATIONS = 200;
 
-  /** Places at which the mean deviation is taken, about. */
-  private static final int DEVIATIONS = 200;
-
   private final PlanRequest request;
   private final DataSheet sheet;
+  private final FittedFloor fitted;
   private final RoomReadings readings;
   private final Elevations elevations;
   private final FittedSurface surface;
@@ -58,26 +48,11 @@ final class LevelledFloor {
   LevelledFloor(PlanRequest request, DataSheet sheet, Findings findings) {
     this.request = request;
     this.sheet = sheet;
-    Place survey = Place.root().at("survey");
-    Elevations adjusted = SurveyAdjustment.adjust(request.survey(), survey, findings);
-    readings = RoomReadings.of(request, adjusted, findings);
-    findings.throwIfErrors();
-    SpotsCheck.check(readings.spots(), survey, findings);
-    double cell =
-        CellSize.choose(request.rooms(), request.grid().cell(), Place.root().at("grid"), findings);
-    findings.throwIfErrors();
-    SurfaceWish wish =
-        StepCheck.told(
-            request.surface(),
-            readings.spots(),
-            polygons(),
-            Place.root().at("surface").at("steps"),
-            findings);
-    findings.throwIfErrors();
-    surface =
-        FloorFit.fit(readings.spots(), wish, polygons(), Place.root().at("surface"), findings);
-    elevations = readings.withSuspects(adjusted, surface.leaveOneOut());
-    sample = FloorSample.of(request.rooms(), surface, cell);
+    fitted = FittedFloor.of(request, findings);
+    readings = fitted.readings();
+    elevations = fitted.elevations();
+    surface = fitted.surface();
+    sample = fitted.sample();
     realisations = surface.realisations(polygons(), REALISATIONS, request.seed());
     minimumDepth = request.target().minimumDepth().orElse(Minimums.depth(request.rooms(), sheet));
     Minimums.check(
@@ -106,15 +81,7 @@ final class LevelledFloor {
 
   /** Mean standard deviation of the floor, over places spread evenly through the rooms. */
   double meanDeviation() {
-    FloorPoints points = sample.points();
-    int step = Math.max(1, points.count() / DEVIATIONS);
-    double sum = 0;
-    int count = 0;
-    for (int i = 0; i < points.count(); i += step) {
-      sum += surface.deviation(points.x()[i], points.y()[i]);
-      count++;
-    }
-    return count > 0 ? sum / count : 0;
+    return fitted.meanDeviation();
   }
 
   /** Whether a room has too few readings to tell how flat it is. */
@@ -160,7 +127,7 @@ final class LevelledFloor {
   }
 
   List<Polygon> polygons() {
-    return request.rooms().stream().map(Room::outline).map(o -> o.polygon()).toList();
+    return fitted.polygons();
   }
 
   /** Nothing but a minimum depth is wished of the plane of an option. */

@@ -41,6 +41,14 @@ final class PourMethods {
               "where less than the edge fits, one as long as what fits, down to 0.5 m; a kriged"
                   + " floor is smoother than the real one"),
           new Method(
+              "f-numbers",
+              "Flatness and levelness of measured lines",
+              "FF = 4.57 / (3 Sq + |mean q|), FL = 12.5 / (3 Sz + |mean z|) in inches; together"
+                  + " 1 / F^2 is the weighted mean of 1 / F^2",
+              "ASTM E1155; constants, S and combination from memory",
+              "readings every 12 in or 300 mm, lines from 11 ft, sections from 320 ft2; FL not on"
+                  + " suspended decks"),
+          new Method(
               "flatness-verdict",
               "Whether the floor is flat enough, now and after the pour",
               "gap against the covering's limit, within or over by 1.645 sqrt(1.5) deviations;"

@@ -4,6 +4,8 @@ import dev.fillplane.heat.MixCheckRequest;
 import dev.fillplane.heat.MixChecker;
 import dev.fillplane.plan.Computed;
 import dev.fillplane.plan.ElevationsRequest;
+import dev.fillplane.plan.FlatnessCheckRequest;
+import dev.fillplane.plan.FlatnessChecker;
 import dev.fillplane.plan.Methods;
 import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.plan.Planner;
@@ -61,7 +63,12 @@ final class Calculations {
               "/v1/mix-checks",
               "MixCheckRequest",
               MixCheckRequest.class,
-              (request, caller) -> MixChecker.check(request)));
+              (request, caller) -> MixChecker.check(request)),
+          Calculation.json(
+              "/v1/flatness-checks",
+              "FlatnessCheckRequest",
+              FlatnessCheckRequest.class,
+              (request, caller) -> FlatnessChecker.check(request)));
 
   /** All of them. */
   List<Calculation<?>> all() {

@@ -1,7 +1,10 @@
 package dev.fillplane.web;
 
 import dev.fillplane.flatness.Covering;
+import dev.fillplane.flatness.FNumberClass;
 import dev.fillplane.flatness.FlatnessLimit;
+import dev.fillplane.flatness.Tolerance;
+import dev.fillplane.flatness.Tolerances;
 import dev.fillplane.material.Catalogue;
 import dev.fillplane.plan.Method;
 import dev.fillplane.plan.Methods;
@@ -16,6 +19,8 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** What a request may name, and what a program needs to know before it calls. */
 final class Catalogues {
@@ -47,6 +52,10 @@ final class Catalogues {
     }
   }
 
+  /** One limit, for a span where it depends on it. */
+  record ToleranceLimit(
+      String id, Optional<FlatnessLimit> limit, Optional<FNumberClass> fNumbers) {}
+
   void handle(JavalinConfig config) {
     config.routes.get(
         "/v1/materials", context -> measured(context, new Items<>(Catalogue.sheets())));
@@ -63,10 +72,33 @@ final class Catalogues {
                 context,
                 new Items<>(Arrays.stream(Substrate.values()).map(SubstrateInfo::of).toList())));
     config.routes.get(
+        "/v1/tolerances", context -> measured(context, new Items<>(Tolerances.all())));
+    config.routes.get("/v1/tolerances/{id}", Catalogues::tolerance);
+    config.routes.get(
         "/v1/methods",
         context -> Reply.json(context, UnitSystem.METRIC, new Items<Method>(Methods.all())));
     config.routes.get(
         "/v1/capabilities", context -> Reply.json(context, UnitSystem.METRIC, capabilities));
+  }
+
+  private static void tolerance(Context context) {
+    UnitSystem units = UnitsParameter.of(context);
+    Tolerance tolerance =
+        Tolerances.find(context.pathParam("id"))
+            .orElseThrow(
+                () ->
+                    Refusal.of(
+                        Problem.Kind.NOT_FOUND,
+                        "There is no such tolerance; /v1/tolerances lists them."));
+    OptionalDouble span = SpanParameter.of(context, units);
+    if (tolerance.spanNeeded() && span.isEmpty()) {
+      throw Refusal.of(
+          Problem.Kind.BAD_REQUEST, "This tolerance needs the parameter span: " + SpanParameter.OF);
+    }
+    measured(
+        context,
+        new ToleranceLimit(
+            tolerance.id(), tolerance.at(span.orElse(Double.NaN)), tolerance.fNumbers()));
   }
 
   private static void measured(Context context, Object body) {

@@ -19,7 +19,7 @@ class GrindAndPatchTest {
   @Test
   void planeNeedsNothing() {
     DoubleBinaryOperator plane = (x, y) -> 2 + 0.01 * x - 0.02 * y;
-    GrindAndPatch nothing = new GrindAndPatch(0, 0, List.of());
+    GrindAndPatch nothing = new GrindAndPatch(0, 0, List.of(), List.of());
     assertEquals(nothing, work(plane, hall()));
     Polygon angle = (Polygon) hall().difference(box(3, 20).intersection(boxUpTo(4)));
     assertEquals(nothing, work(plane, angle));

@@ -1,0 +1,46 @@
+package dev.fillplane.flatness;
+
+import dev.fillplane.quantity.Dimension;
+import dev.fillplane.quantity.Measured;
+import java.util.Optional;
+
+/**
+ * A gap over its limit.
+ *
+ * @param line its id, for measured lines
+ * @param from one contact of the edge
+ * @param to the other contact
+ * @param at the lowest place between them
+ * @param gap under the edge
+ * @param limit of it
+ */
+public record ListedGap(
+    Optional<String> line,
+    GapPlace from,
+    GapPlace to,
+    GapPlace at,
+    @Measured(Dimension.HEIGHT) double gap,
+    @Measured(Dimension.HEIGHT) double limit) {
+
+  /** A gap of a measured line. */
+  public static ListedGap of(String line, Gap gap, double limit) {
+    return new ListedGap(
+        Optional.of(line),
+        GapPlace.along(gap.from()),
+        GapPlace.along(gap.to()),
+        GapPlace.along(gap.at()),
+        gap.gap(),
+        limit);
+  }
+
+  /** A gap of a floor. */
+  public static ListedGap of(Gap gap, double limit) {
+    return new ListedGap(
+        Optional.empty(),
+        GapPlace.onPlan(gap.from()),
+        GapPlace.onPlan(gap.to()),
+        GapPlace.onPlan(gap.at()),
+        gap.gap(),
+        limit);
+  }
+}
