@@ -17,7 +17,7 @@ final class Joints {
     boolean same(Told other) {
       return first == other.first
           && second == other.second
-          && WayOut.middle(opening).distance(WayOut.middle(other.opening)) < SAME;
+          && opening.middle().distance(other.opening.middle()) < SAME;
     }
   }
 

@@ -1,6 +1,5 @@
 package dev.fillplane.bay;
 
-import dev.fillplane.room.Opening;
 import dev.fillplane.room.Position;
 import java.util.List;
 
@@ -17,10 +16,5 @@ record WayOut(int room, int doorways, double distance, List<Position> places, bo
 
   WayOut {
     places = List.copyOf(places);
-  }
-
-  static Position middle(Opening opening) {
-    return new Position(
-        (opening.from().x() + opening.to().x()) / 2, (opening.from().y() + opening.to().y()) / 2);
   }
 }

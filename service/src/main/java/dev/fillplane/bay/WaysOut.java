@@ -1,5 +1,6 @@
 package dev.fillplane.bay;
 
+import dev.fillplane.room.Doorway;
 import dev.fillplane.room.Opening;
 import dev.fillplane.room.OpeningKind;
 import dev.fillplane.room.Position;
@@ -18,10 +19,8 @@ import java.util.Map;
  */
 final class WaysOut {
 
-  private record Doorway(int to, Position place) {}
-
   private final List<Room> rooms;
-  private final List<List<Doorway>> doorways = new ArrayList<>();
+  private final List<List<Doorway>> doorways;
   private final WayOut[] found;
   private final double[] toDoor;
 
@@ -29,7 +28,7 @@ final class WaysOut {
     this.rooms = rooms;
     this.found = new WayOut[rooms.size()];
     this.toDoor = new double[rooms.size()];
-    connect();
+    doorways = Doorway.of(rooms);
   }
 
   /** The ways out in the order of the pour: farthest room first. */
@@ -45,30 +44,13 @@ final class WaysOut {
         .toList();
   }
 
-  private void connect() {
-    Map<String, Integer> byId = new LinkedHashMap<>();
-    for (Room room : rooms) {
-      byId.put(room.id(), byId.size());
-      doorways.add(new ArrayList<>());
-    }
-    for (int i = 0; i < rooms.size(); i++) {
-      for (Opening opening : rooms.get(i).openings()) {
-        Integer other = opening.into().map(byId::get).orElse(null);
-        if (opening.kind() == OpeningKind.DOORWAY && other != null && other != i) {
-          doorways.get(i).add(new Doorway(other, WayOut.middle(opening)));
-          doorways.get(other).add(new Doorway(i, WayOut.middle(opening)));
-        }
-      }
-    }
-  }
-
   private void fromExits() {
     List<Integer> start = new ArrayList<>();
     for (int i = 0; i < rooms.size(); i++) {
       List<Position> exits =
           rooms.get(i).openings().stream()
               .filter(opening -> opening.kind() == OpeningKind.EXIT)
-              .map(WayOut::middle)
+              .map(Opening::middle)
               .toList();
       if (!exits.isEmpty()) {
         settle(i, 0, 0, exits, true);
@@ -100,7 +82,7 @@ final class WaysOut {
     return room.openings().stream()
         .filter(o -> step != 0 || o.kind() == OpeningKind.THRESHOLD)
         .filter(o -> step != 1 || o.into().isEmpty())
-        .map(WayOut::middle)
+        .map(Opening::middle)
         .findFirst()
         .orElse(null);
   }

@@ -49,22 +49,6 @@ public record FlatnessCheckRequest(
 
   /** A plan request of the survey and the rooms, all else as usual. */
   PlanRequest asPlan() {
-    return new PlanRequest(
-        units,
-        Optional.empty(),
-        rooms,
-        survey.orElseThrow(),
-        surface,
-        null,
-        null,
-        Optional.empty(),
-        null,
-        null,
-        Optional.empty(),
-        OptionalDouble.empty(),
-        null,
-        null,
-        null,
-        null);
+    return PlanRequest.of(units, rooms, survey.orElseThrow(), surface);
   }
 }

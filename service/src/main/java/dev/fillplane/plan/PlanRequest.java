@@ -62,4 +62,26 @@ public record PlanRequest(
     grid = grid == null ? new GridWish(OptionalDouble.empty()) : grid;
     probes = probes == null ? List.of() : List.copyOf(probes);
   }
+
+  /** A survey of rooms with all else as usual. */
+  public static PlanRequest of(
+      UnitSystem units, List<Room> rooms, Survey survey, SurfaceWish surface) {
+    return new PlanRequest(
+        units,
+        Optional.empty(),
+        rooms,
+        survey,
+        surface,
+        null,
+        null,
+        Optional.empty(),
+        null,
+        null,
+        Optional.empty(),
+        OptionalDouble.empty(),
+        null,
+        null,
+        null,
+        null);
+  }
 }

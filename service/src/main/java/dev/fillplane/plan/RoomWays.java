@@ -1,5 +1,6 @@
 package dev.fillplane.plan;
 
+import dev.fillplane.room.Doorway;
 import dev.fillplane.room.Opening;
 import dev.fillplane.room.OpeningKind;
 import dev.fillplane.room.Position;
@@ -8,9 +9,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Deque;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -21,42 +20,23 @@ import java.util.Optional;
  */
 final class RoomWays {
 
-  private record Doorway(int to, Position place) {}
-
   private final List<Room> rooms;
-  private final List<List<Doorway>> doorways = new ArrayList<>();
+  private final List<List<Doorway>> doorways;
   private final boolean exit;
   private final int first;
   private final Position start;
 
   RoomWays(List<Room> rooms) {
     this.rooms = rooms;
-    connect();
+    doorways = Doorway.of(rooms);
     int exitRoom = roomWith(true);
     exit = exitRoom >= 0;
     int told = exit ? exitRoom : roomWith(false);
     first = Math.max(0, told);
     start =
         opening(rooms.get(first), exit)
-            .map(RoomWays::middle)
+            .map(Opening::middle)
             .orElse(rooms.get(first).outline().rings().get(0).get(0));
-  }
-
-  private void connect() {
-    Map<String, Integer> byId = new LinkedHashMap<>();
-    for (Room room : rooms) {
-      byId.put(room.id(), byId.size());
-      doorways.add(new ArrayList<>());
-    }
-    for (int i = 0; i < rooms.size(); i++) {
-      for (Opening opening : rooms.get(i).openings()) {
-        Integer other = opening.into().map(byId::get).orElse(null);
-        if (opening.kind() == OpeningKind.DOORWAY && other != null && other != i) {
-          doorways.get(i).add(new Doorway(other, middle(opening)));
-          doorways.get(other).add(new Doorway(i, middle(opening)));
-        }
-      }
-    }
   }
 
   private int roomWith(boolean exits) {
@@ -72,11 +52,6 @@ final class RoomWays {
     return room.openings().stream()
         .filter(opening -> !exits || opening.kind() == OpeningKind.EXIT)
         .findFirst();
-  }
-
-  private static Position middle(Opening opening) {
-    return new Position(
-        (opening.from().x() + opening.to().x()) / 2, (opening.from().y() + opening.to().y()) / 2);
   }
 
   boolean hasExit() {

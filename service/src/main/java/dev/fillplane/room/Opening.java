@@ -18,4 +18,9 @@ public record Opening(
   public double width() {
     return from.distance(to);
   }
+
+  /** Half way between its ends. */
+  public Position middle() {
+    return new Position((from.x() + to.x()) / 2, (from.y() + to.y()) / 2);
+  }
 }

@@ -3,6 +3,7 @@ package dev.fillplane.bench;
 import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.room.Room;
+import dev.fillplane.surface.SurfaceWish;
 import dev.fillplane.surface.TestFloors;
 import dev.fillplane.survey.Column;
 import dev.fillplane.survey.Reading;
@@ -90,22 +91,6 @@ final class InventedFloor {
   }
 
   PlanRequest request(Survey survey) {
-    return new PlanRequest(
-        UnitSystem.METRIC,
-        Optional.empty(),
-        List.of(room()),
-        survey,
-        null,
-        null,
-        null,
-        Optional.empty(),
-        null,
-        null,
-        Optional.empty(),
-        OptionalDouble.empty(),
-        null,
-        null,
-        null,
-        null);
+    return PlanRequest.of(UnitSystem.METRIC, List.of(room()), survey, SurfaceWish.usual());
   }
 }

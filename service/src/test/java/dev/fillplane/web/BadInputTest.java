@@ -60,19 +60,24 @@ class BadInputTest {
 
   @Test
   void outlineOfTooManyPositions() {
-    StringBuilder ring = new StringBuilder("[[0,0]");
-    for (int i = 0; i <= 2_000; i++) {
-      double angle = 2 * Math.PI * i / 2_001;
-      ring.append(",[")
-          .append(3 * Math.cos(angle))
-          .append(',')
-          .append(3 * Math.sin(angle))
-          .append(']');
-    }
     refused(
-        sample -> outline(sample, 0, ring + ",[0,0]]"),
+        sample -> outline(sample, 0, circle(3, 1_500), circle(1, 600)),
         "outline-too-detailed",
         "#/rooms/0/outline/coordinates");
+    refused(
+        sample -> outline(sample, 0, circle(3, 2_001)),
+        "too-many",
+        "#/rooms/0/outline/coordinates/0");
+  }
+
+  private static String circle(double radius, int corners) {
+    StringBuilder ring = new StringBuilder("[");
+    for (int i = 0; i <= corners; i++) {
+      double angle = 2 * Math.PI * (i % corners) / corners;
+      ring.append(i == 0 ? "[" : ",[").append(radius * Math.cos(angle));
+      ring.append(',').append(radius * Math.sin(angle)).append(']');
+    }
+    return ring + "]";
   }
 
   // --- against sense: survey
