@@ -16,7 +16,6 @@ import dev.fillplane.target.TargetFinder;
 import dev.fillplane.target.TargetShape;
 import dev.fillplane.target.TargetWish;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.locationtech.jts.geom.Polygon;
 
 /** The first half of a plan: from readings to depths, with what the second half needs of it. */
@@ -132,13 +131,6 @@ final class LevelledFloor {
 
   /** Nothing but a minimum depth is wished of the plane of an option. */
   TargetWish plainly(TargetShape shape) {
-    return new TargetWish(
-        shape,
-        OptionalDouble.empty(),
-        null,
-        null,
-        OptionalDouble.empty(),
-        request.target().maximumSlope(),
-        null);
+    return TargetWish.plain(shape, request.target().maximumSlope());
   }
 }

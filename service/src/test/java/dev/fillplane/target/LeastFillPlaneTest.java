@@ -44,6 +44,9 @@ class LeastFillPlaneTest {
             null,
             OptionalDouble.empty(),
             maximumSlope,
+            null,
+            null,
+            null,
             List.of(ceilings));
     Place place = Place.root().at("target");
     return TargetFinder.find(wish, MINIMUM, highs, OptionalDouble.empty(), place, findings);

@@ -1,0 +1,84 @@
+package dev.fillplane.target;
+
+import dev.fillplane.surface.FloorCutter;
+import dev.fillplane.surface.PlaneCut;
+
+/**
+ * What planes cost: {@code s Int max(d, 0) + (1 - s) Int max(-d, 0)} per area and unit of height,
+ * where d is the depth over the minimum and s the share of filling in the sum of both prices. Exact
+ * for the piecewise-linear floor, with its slope and its bend (gradient and Hessian).
+ *
+ * <p>The rest of the price, that of the minimum depth everywhere, is the same for all planes.
+ */
+final class FloorPrice {
+
+  /** Price, slope along the three unknowns of a plane, and bend: 11, 12, 13, 22, 23, 33. */
+  record Priced(double price, double[] slope, double[] bend) {}
+
+  private final FloorCutter floor;
+  private final PlaneScale scale;
+  private final double minimumDepth;
+  private final double share;
+
+  FloorPrice(Limits limits, PlaneScale scale, Rates rates) {
+    floor = limits.highs().floor().cutter(limits.highs().rooms(), scale.centroid());
+    this.scale = scale;
+    minimumDepth = limits.minimumDepth();
+    share = rates.fillShare();
+  }
+
+  Priced at(double[] plane) {
+    double reach = scale.reach();
+    double area = floor.area();
+    PlaneCut cut =
+        floor.cut(
+            scale.top() + plane[0] * scale.unit() - minimumDepth,
+            scale.slope(plane[1]),
+            scale.slope(plane[2]));
+    double price = share * net(plane) + cut.volume() / (area * scale.unit());
+    double[] slope = {
+      share - cut.area() / area,
+      (share * floor.momentX() - cut.momentX()) / (area * reach),
+      (share * floor.momentY() - cut.momentY()) / (area * reach)
+    };
+    double unit = scale.unit() / area;
+    double[] e = cut.edge();
+    double[] bend = {
+      unit * e[0],
+      unit * e[1] / reach,
+      unit * e[2] / reach,
+      unit * e[3] / (reach * reach),
+      unit * e[4] / (reach * reach),
+      unit * e[5] / (reach * reach)
+    };
+    return new Priced(price, slope, bend);
+  }
+
+  /** Filled less ground over the minimum depth; linear. */
+  private double net(double[] plane) {
+    double level = scale.top() + plane[0] * scale.unit() - minimumDepth;
+    double tilted =
+        scale.slope(plane[1]) * floor.momentX() + scale.slope(plane[2]) * floor.momentY();
+    return (level + (tilted - floor.volume()) / floor.area()) / scale.unit();
+  }
+
+  /** Price of the minimum depth everywhere, in the same units. */
+  double base() {
+    return share * minimumDepth / scale.unit();
+  }
+
+  /** Tells a program that the price is at least that of the net volume, either way. */
+  void bound(PlaneProgram program) {
+    double constant = net(new double[3]);
+    double x = floor.momentX() / (floor.area() * scale.reach());
+    double y = floor.momentY() / (floor.area() * scale.reach());
+    program.priceAtLeast(share * constant, share, share * x, share * y);
+    double other = share - 1;
+    program.priceAtLeast(other * constant, other, other * x, other * y);
+  }
+
+  /** The mean elevation of the floor with the minimum depth over it. */
+  double meanHeight() {
+    return scale.height(floor.volume() / floor.area() + minimumDepth);
+  }
+}

@@ -1,0 +1,23 @@
+package dev.fillplane.target;
+
+/**
+ * What a volume costs.
+ *
+ * @param fill per m3 of underlayment; not negative
+ * @param grind per m3 of floor that is ground off; not negative
+ */
+record Rates(double fill, double grind) {
+
+  /** Price of grinding over that of filling where none are told; our choice. */
+  static final double USUAL_RATIO = 2;
+
+  /** Where no prices are told. */
+  static Rates usual() {
+    return new Rates(1, USUAL_RATIO);
+  }
+
+  /** Share of the price of filling in the sum of both; where both are free, the usual. */
+  double fillShare() {
+    return fill + grind > 0 ? fill / (fill + grind) : 1 / (1 + USUAL_RATIO);
+  }
+}
