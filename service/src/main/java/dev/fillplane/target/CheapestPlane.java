@@ -160,11 +160,11 @@ final class CheapestPlane {
 
   /** The least steep of the planes that are as cheap. */
   private double[] leastSteep() {
-    double limit = bestPrice.price() + gap();
+    double limit = bestPrice.price() + LEAST_GAP;
     program.atMost(Unknown.PRICE, limit);
     for (int round = 0; round < MOST_ROUNDS; round++) {
       double[] plane = program.settle(Unknown.STEEPNESS);
-      if (look(plane).price() <= limit + gap()) {
+      if (look(plane).price() <= limit + LEAST_GAP) {
         return plane;
       }
     }

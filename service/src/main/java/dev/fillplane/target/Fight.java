@@ -64,16 +64,21 @@ record Fight(double by, List<Band> bands, List<Integer> highs, boolean slope) {
   }
 
   private static Fight of(List<Cut> needed, double by, Limits limits) {
-    List<Band> bands = new ArrayList<>();
-    List<Integer> highs = new ArrayList<>();
-    for (Cut cut : needed) {
-      if (cut.cause() == Cause.BAND) {
-        bands.add(limits.bands().get(cut.index()));
-      } else if (cut.cause() == Cause.HIGH_POINT) {
-        highs.add(cut.index());
-      }
-    }
+    List<Integer> bands = indices(needed, Cause.BAND);
     boolean slope = needed.stream().anyMatch(cut -> cut.cause() == Cause.SLOPE);
-    return new Fight(by, bands.stream().distinct().toList(), highs, slope);
+    return new Fight(
+        by,
+        bands.stream().map(limits.bands()::get).toList(),
+        indices(needed, Cause.HIGH_POINT),
+        slope);
+  }
+
+  private static List<Integer> indices(List<Cut> cuts, Cause cause) {
+    return cuts.stream()
+        .filter(cut -> cut.cause() == cause)
+        .map(Cut::index)
+        .distinct()
+        .sorted()
+        .toList();
   }
 }

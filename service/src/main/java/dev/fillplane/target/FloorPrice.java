@@ -18,13 +18,15 @@ final class FloorPrice {
   private final FloorCutter floor;
   private final PlaneScale scale;
   private final double minimumDepth;
-  private final double share;
+  private final double fill;
+  private final double grind;
 
   FloorPrice(Limits limits, PlaneScale scale, Rates rates) {
     floor = limits.highs().floor().cutter(limits.highs().rooms(), scale.centroid());
     this.scale = scale;
     minimumDepth = limits.minimumDepth();
-    share = rates.fillShare();
+    fill = rates.relativeFill();
+    grind = rates.relativeGrind();
   }
 
   Priced at(double[] plane) {
@@ -35,13 +37,14 @@ final class FloorPrice {
             scale.top() + plane[0] * scale.unit() - minimumDepth,
             scale.slope(plane[1]),
             scale.slope(plane[2]));
-    double price = share * net(plane) + cut.volume() / (area * scale.unit());
+    double both = fill + grind;
+    double price = fill * net(plane) + both * cut.volume() / (area * scale.unit());
     double[] slope = {
-      share - cut.area() / area,
-      (share * floor.momentX() - cut.momentX()) / (area * reach),
-      (share * floor.momentY() - cut.momentY()) / (area * reach)
+      fill - both * cut.area() / area,
+      (fill * floor.momentX() - both * cut.momentX()) / (area * reach),
+      (fill * floor.momentY() - both * cut.momentY()) / (area * reach)
     };
-    double unit = scale.unit() / area;
+    double unit = both * scale.unit() / area;
     double[] e = cut.edge();
     double[] bend = {
       unit * e[0],
@@ -64,7 +67,7 @@ final class FloorPrice {
 
   /** Price of the minimum depth everywhere, in the same units. */
   double base() {
-    return share * minimumDepth / scale.unit();
+    return fill * minimumDepth / scale.unit();
   }
 
   /** Tells a program that the price is at least that of the net volume, either way. */
@@ -72,9 +75,8 @@ final class FloorPrice {
     double constant = net(new double[3]);
     double x = floor.momentX() / (floor.area() * scale.reach());
     double y = floor.momentY() / (floor.area() * scale.reach());
-    program.priceAtLeast(share * constant, share, share * x, share * y);
-    double other = share - 1;
-    program.priceAtLeast(other * constant, other, other * x, other * y);
+    program.priceAtLeast(fill * constant, fill, fill * x, fill * y);
+    program.priceAtLeast(-grind * constant, -grind, -grind * x, -grind * y);
   }
 
   /** The mean elevation of the floor with the minimum depth over it. */

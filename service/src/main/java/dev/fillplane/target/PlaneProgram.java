@@ -94,7 +94,8 @@ final class PlaneProgram {
 
   /** Holds the price at or above a linear function of the plane. */
   void priceAtLeast(double constant, double level, double alongX, double alongY) {
-    rows.atLeast(constant, -level, -alongX, -alongY, 0, 0, 1);
+    double size = Math.max(1, Math.hypot(level, Math.hypot(alongX, alongY)));
+    rows.atLeast(constant / size, -level / size, -alongX / size, -alongY / size, 0, 0, 1 / size);
   }
 
   /**
