@@ -60,6 +60,17 @@ public final class DepthField implements Depths {
     return fill(floor.under(target.elevation(), target.slopeX(), target.slopeY(), part));
   }
 
+  /** {@inheritDoc} Exact for the piecewise-linear floor; a depth of 0 gives the whole pour. */
+  @Override
+  public Fill deeperThan(double depth) {
+    double lower = target.elevation() - depth;
+    Prisms total = Prisms.NONE;
+    for (int room = 0; room < floor.rooms().size(); room++) {
+      total = total.plus(floor.under(lower, target.slopeX(), target.slopeY(), room));
+    }
+    return fill(total);
+  }
+
   /** What is poured in each room, in the order of the rooms. */
   public List<Fill> rooms() {
     return byRoom.stream().map(DepthField::fill).toList();

@@ -106,16 +106,10 @@ public final class Planner {
     FloorAnswer told = new FloorAnswer(request, floor, findings);
     DepthSummary depth = told.depth();
     Bags bags = bags(floor.draws(), sheet);
+    Drying drying = drying(sheet, depth);
     Quantities quantities =
-        Supplies.of(
-            request.rooms(),
-            floor.field(),
-            depth,
-            bags,
-            drivers(floor.draws()),
-            sheet,
-            ROOT.at("material"),
-            findings);
+        Supplies.of(request.rooms(), floor.field(), depth, sheet)
+            .quantities(bags, drivers(floor.draws()), drying.nextLift(), ROOT, findings);
     DataSheet asPoured = sheet.yielding(BagOdds.planned(depth.volume(), depth.pouredArea(), sheet));
     BatchLimit.check(depth.volume(), batch(asPoured), ROOT.at("crew").at("bagsPerBatch"), findings);
     findings.throwIfErrors();
@@ -149,7 +143,7 @@ public final class Planner {
         pins,
         rails,
         flatness,
-        drying(sheet, depth),
+        drying,
         safety(depth, sheet, bags, pour, rails),
         findings.warnings(),
         computed);

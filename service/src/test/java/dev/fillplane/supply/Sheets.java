@@ -2,6 +2,7 @@ package dev.fillplane.supply;
 
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
+import dev.fillplane.material.Aggregate;
 import dev.fillplane.material.Catalogue;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.material.MaterialWish;
@@ -16,7 +17,7 @@ final class Sheets {
   private Sheets() {}
 
   static MaterialWish usual() {
-    return wish(Catalogue.usual().id(), NONE, NONE, NONE, NONE, NONE);
+    return wish(Catalogue.usual().id(), NONE, NONE, NONE, NONE, NONE, Optional.empty());
   }
 
   static MaterialWish bag(double mass, double water, double fill) {
@@ -26,7 +27,8 @@ final class Sheets {
         OptionalDouble.of(water),
         OptionalDouble.of(fill),
         NONE,
-        NONE);
+        NONE,
+        Optional.empty());
   }
 
   static DataSheet withLifts(double minimum, double maximum) {
@@ -37,7 +39,22 @@ final class Sheets {
             NONE,
             NONE,
             OptionalDouble.of(minimum),
-            OptionalDouble.of(maximum));
+            OptionalDouble.of(maximum),
+            Optional.empty());
+    return Catalogue.resolve(wish, Place.root(), new Findings());
+  }
+
+  /** The usual sheet, 25 kg for 15 L, with another least layer and with aggregate. */
+  static DataSheet withAggregate(double minimumLift, Aggregate aggregate) {
+    MaterialWish wish =
+        wish(
+            Catalogue.usual().id(),
+            NONE,
+            NONE,
+            NONE,
+            OptionalDouble.of(minimumLift),
+            NONE,
+            Optional.of(aggregate));
     return Catalogue.resolve(wish, Place.root(), new Findings());
   }
 
@@ -47,7 +64,8 @@ final class Sheets {
       OptionalDouble water,
       OptionalDouble fill,
       OptionalDouble minimumLift,
-      OptionalDouble maximumLift) {
+      OptionalDouble maximumLift,
+      Optional<Aggregate> aggregate) {
     return new MaterialWish(
         id,
         Optional.empty(),
@@ -58,6 +76,7 @@ final class Sheets {
         NONE,
         minimumLift,
         maximumLift,
+        aggregate,
         NONE,
         NONE,
         NONE,
