@@ -10,7 +10,8 @@ import java.util.OptionalDouble;
  * @param area that it covers; a lower layer fills the deep part only
  * @param volume of the layer, without any allowance
  * @param maximumDepth its thickness where it is thickest
- * @param bags likely for it, rounded up; layers together may come to more than the whole
+ * @param bags likely for it on the mean surface, rounded up, as those of a room; layers together
+ *     may come to more than the whole
  * @param primer for it: the floor that no lower layer has covered, and the layer below
  * @param waitBefore time from the layer below until this one is poured, primer between them dried;
  *     empty for the first

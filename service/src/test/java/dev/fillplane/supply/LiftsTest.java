@@ -39,6 +39,16 @@ class LiftsTest {
     assertEquals(List.of("deeper-than-one-lift"), codes());
   }
 
+  /**
+   * 160 L and 96 L, with 1.03 / 0.985 for waste and residue, 15 L a bag: 11.7 and 6.7 bags. The
+   * 7.2 L of placing and texture are in the first, which alone lies on the floor.
+   */
+  @Test
+  void placingAndTextureCountOnceForAPlace() {
+    List<Lift> lifts = lifts(new Wedge(0.032, 0.032), SHEET);
+    assertEquals(List.of(12, 7), lifts.stream().map(Lift::bags).toList());
+  }
+
   /** 4 mm deeper with every metre: over 12 mm from 3 m on, over 15 mm 0.75 m further. */
   @Test
   void theFirstLayerFillsTheDeepPartAndHasAThinRim() {

@@ -32,16 +32,18 @@ final class Sheets {
   }
 
   static DataSheet withLifts(double minimum, double maximum) {
-    MaterialWish wish =
-        wish(
-            Catalogue.usual().id(),
-            NONE,
-            NONE,
-            NONE,
-            OptionalDouble.of(minimum),
-            OptionalDouble.of(maximum),
-            Optional.empty());
-    return Catalogue.resolve(wish, Place.root(), new Findings());
+    return Catalogue.resolve(lifts(minimum, maximum), Place.root(), new Findings());
+  }
+
+  static MaterialWish lifts(double minimum, double maximum) {
+    return wish(
+        Catalogue.usual().id(),
+        NONE,
+        NONE,
+        NONE,
+        OptionalDouble.of(minimum),
+        OptionalDouble.of(maximum),
+        Optional.empty());
   }
 
   /** The usual sheet, 25 kg for 15 L, with another least layer and with aggregate. */
