@@ -2,13 +2,7 @@ package dev.fillplane.bay;
 
 import dev.fillplane.depth.Fill;
 import dev.fillplane.room.Outline;
-import dev.fillplane.room.Position;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import org.locationtech.jts.algorithm.Orientation;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -39,20 +33,8 @@ public record Strip(
     return fronts.stream().map(Front::later).distinct().toList();
   }
 
-  /** Its edge, the outer ring anticlockwise, islands clockwise. */
+  /** Its edge. */
   public Outline outline() {
-    List<List<Position>> rings = new ArrayList<>();
-    rings.add(ring(polygon.getExteriorRing(), true));
-    for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
-      rings.add(ring(polygon.getInteriorRingN(i), false));
-    }
-    return new Outline(rings);
-  }
-
-  private static List<Position> ring(LinearRing ring, boolean anticlockwise) {
-    Coordinate[] coordinates = ring.getCoordinates();
-    boolean turn = Orientation.isCCW(coordinates) != anticlockwise;
-    LinearRing turned = turn ? ring.reverse() : ring;
-    return Arrays.stream(turned.getCoordinates()).map(Travel::position).toList();
+    return Outline.of(polygon);
   }
 }

@@ -12,8 +12,8 @@ public interface Depths {
   Fill within(Polygon part);
 
   /**
-   * What would be poured under a target that lies {@code depth} lower: the area that is deeper than
-   * it, and the volume below that depth.
+   * What would be poured on the same floor, ground where it is, under a target that lies {@code
+   * depth} lower: the area that is deeper than it, and the volume below that depth.
    */
   Fill deeperThan(double depth);
 }

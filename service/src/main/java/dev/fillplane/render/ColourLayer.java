@@ -1,7 +1,5 @@
 package dev.fillplane.render;
 
-import org.locationtech.jts.geom.Coordinate;
-
 /** Depths in colours, cut at the outlines; what is not poured is hatched on white. */
 final class ColourLayer {
 
@@ -18,16 +16,10 @@ final class ColourLayer {
       return svg.close("g");
     }
     ground(svg, sheet);
-    PaddedGrid grid = new PaddedGrid(sheet.plan().depth().grid());
+    Bands bands = new Bands(sheet.plan().depth().grid(), sheet.view());
     int first = sheet.classes().first() + (sheet.partlyBare() ? 0 : 1);
     for (int i = first; i < sheet.classes().count(); i++) {
-      PathData path = new PathData();
-      for (Coordinate[] ring : BandTracer.trace(grid, sheet.view(), sheet.classes().from(i))) {
-        Coordinate[] simple = PathData.simple(ring);
-        if (simple.length > 3) {
-          path.ring(simple);
-        }
-      }
+      PathData path = bands.from(sheet.classes().from(i));
       if (!path.isEmpty()) {
         svg.leaf("path", "fill", sheet.classes().colour(i), "d", path);
       }

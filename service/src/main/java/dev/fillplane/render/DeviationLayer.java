@@ -2,7 +2,6 @@ package dev.fillplane.render;
 
 import dev.fillplane.depth.Grid;
 import dev.fillplane.surface.Deviations;
-import org.locationtech.jts.geom.Coordinate;
 
 /** Dots where the floor is unsure by more than a limit, with a line round them. */
 final class DeviationLayer {
@@ -16,7 +15,7 @@ final class DeviationLayer {
   private static final double US_LIMIT = 0.0015875;
 
   private final Sheet sheet;
-  private final PathData path = new PathData();
+  private PathData path = new PathData();
 
   DeviationLayer(Sheet sheet) {
     this.sheet = sheet;
@@ -31,16 +30,9 @@ final class DeviationLayer {
       double deviation = told.deviations()[i];
       values[i] = deviation == Deviations.OUTSIDE ? Grid.OUTSIDE : deviation;
     }
-    PaddedGrid grid =
-        new PaddedGrid(
-            new Grid(
-                told.originX(), told.originY(), told.cell(), told.columns(), told.rows(), values));
-    for (Coordinate[] ring : BandTracer.trace(grid, sheet.view(), limit())) {
-      Coordinate[] simple = PathData.simple(ring);
-      if (simple.length > 3) {
-        path.ring(simple);
-      }
-    }
+    Grid grid =
+        new Grid(told.originX(), told.originY(), told.cell(), told.columns(), told.rows(), values);
+    path = new Bands(grid, sheet.view()).from(limit());
   }
 
   double limit() {

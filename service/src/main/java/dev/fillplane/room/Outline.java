@@ -1,6 +1,9 @@
 package dev.fillplane.room;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
@@ -30,6 +33,22 @@ public record Outline(List<List<Position>> rings) {
     LinearRing[] holes = new LinearRing[all.length - 1];
     System.arraycopy(all, 1, holes, 0, holes.length);
     return GEOMETRY.createPolygon(all[0], holes);
+  }
+
+  /** The edge of a polygon, the outer ring anticlockwise, islands clockwise. */
+  public static Outline of(Polygon polygon) {
+    List<List<Position>> rings = new ArrayList<>();
+    rings.add(positions(polygon.getExteriorRing(), true));
+    for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+      rings.add(positions(polygon.getInteriorRingN(i), false));
+    }
+    return new Outline(rings);
+  }
+
+  private static List<Position> positions(LinearRing ring, boolean anticlockwise) {
+    boolean turn = Orientation.isCCW(ring.getCoordinates()) != anticlockwise;
+    LinearRing turned = turn ? ring.reverse() : ring;
+    return Arrays.stream(turned.getCoordinates()).map(c -> new Position(c.x, c.y)).toList();
   }
 
   private static LinearRing ring(List<Position> positions) {

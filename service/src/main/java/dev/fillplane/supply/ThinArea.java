@@ -20,7 +20,7 @@ import dev.fillplane.quantity.Measured;
  * @param volume of what is poured there
  * @param missing what a higher target would have to add so that no floor has less than the minimum
  * @param grindArea floor to grind so that the same target leaves the minimum everywhere, by at most
- *     {@code missing}; floor above the target counted
+ *     {@code missing}; floor above the target counted, beyond what the plan grinds already
  * @param grindVolume of floor to grind for that
  */
 public record ThinArea(
@@ -42,14 +42,19 @@ public record ThinArea(
     }
     Fill deep = part.deepEnough(0);
     double level = part.level();
-    double depthSum = depth.volume() - depth.grindVolume();
     return new ThinArea(
         least,
         area,
         Math.max(0, depth.volume() - deep.volume() - level * deep.area()),
         least - depth.minimum(),
         depth.area() - deep.area(),
-        Math.max(0, deep.volume() - (depthSum - level * depth.area())));
+        Math.max(0, deep.volume() - (overAll(depth) - level * depth.area())));
+  }
+
+  /** The depth summed over all floor, that above the target counted as negative. */
+  private static double overAll(DepthSummary depth) {
+    boolean standsOut = depth.minimum() < 0;
+    return depth.volume() - (standsOut ? depth.grindVolume() : 0);
   }
 
   /** Says what to do about it, if anything. */

@@ -9,14 +9,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.fillplane.depth.Contours;
 import dev.fillplane.depth.DepthField;
 import dev.fillplane.depth.DepthSummary;
+import dev.fillplane.depth.Levels;
 import dev.fillplane.depth.VolumeOdds;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.room.Room;
+import dev.fillplane.surface.FloorSample;
 import dev.fillplane.surface.TestFloors;
 import dev.fillplane.target.Plane;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -85,10 +88,33 @@ class LiftsPropertyTest {
     }
   }
 
+  /** Ground to 2 mm under the target, 1 mm more has to go where the sheet wants 3 mm. */
+  @Test
+  void aFloorGroundTooLittleIsThinThere() {
+    Random random = new Random(24);
+    for (int i = 0; i < 10; i++) {
+      FloorSample floor = floor(room("r", crooked(random)));
+      Levels levels = new Levels(List.of(Plane.level(0.005)), OptionalDouble.of(0.002));
+      DepthField field = DepthField.of(floor, levels);
+      ThinArea thin = ThinArea.of(field, summary(field), SHEET);
+      assertEquals(0.001, thin.missing(), 1e-9);
+      DepthField right =
+          DepthField.of(floor, new Levels(levels.planes(), OptionalDouble.of(0.003)));
+      assertEquals(right.grindArea(), thin.grindArea(), 1e-5);
+      assertEquals(right.grindVolume() - field.grindVolume(), thin.grindVolume(), 1e-6);
+      assertEquals(0, ThinArea.of(right, summary(right), SHEET).area());
+      double volume = lifts(field).stream().mapToDouble(Lift::volume).sum();
+      assertEquals(field.volume(), volume, 1e-9 * field.volume());
+    }
+  }
+
   /** Waves of some 20 mm over and under the plan. */
+  private static FloorSample floor(Room room) {
+    return sample((x, y) -> 5 * TestFloors.waves(x, y), 0.2, room);
+  }
+
   private static DepthField field(Room room, double target) {
-    return DepthField.of(
-        sample((x, y) -> 5 * TestFloors.waves(x, y), 0.2, room), Plane.level(target));
+    return DepthField.of(floor(room), Plane.level(target));
   }
 
   private static List<Lift> lifts(DepthField field) {

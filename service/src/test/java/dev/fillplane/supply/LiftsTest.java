@@ -40,8 +40,8 @@ class LiftsTest {
   }
 
   /**
-   * 160 L and 96 L, with 1.03 / 0.985 for waste and residue, 15 L a bag: 11.7 and 6.7 bags. The
-   * 7.2 L of placing and texture are in the first, which alone lies on the floor.
+   * 160 L and 96 L, with 1.03 / 0.985 for waste and residue, 15 L a bag: 11.7 and 6.7 bags. The 7.2
+   * L of placing and texture are in the first, which alone lies on the floor.
    */
   @Test
   void placingAndTextureCountOnceForAPlace() {
