@@ -41,20 +41,20 @@ public record ThinArea(
       return new ThinArea(least, 0, 0, 0, 0, 0);
     }
     Fill deep = part.deepEnough(0);
-    double level = part.level();
+    double volume = Math.max(0, depth.volume() - deep.volume() - part.level() * deep.area());
+    double grindArea = depth.area() - deep.area();
     return new ThinArea(
         least,
         area,
-        Math.max(0, depth.volume() - deep.volume() - level * deep.area()),
+        volume,
         least - depth.minimum(),
-        depth.area() - deep.area(),
-        Math.max(0, deep.volume() - (overAll(depth) - level * depth.area())));
+        grindArea,
+        least * grindArea - volume + standingOut(depth));
   }
 
-  /** The depth summed over all floor, that above the target counted as negative. */
-  private static double overAll(DepthSummary depth) {
-    boolean standsOut = depth.minimum() < 0;
-    return depth.volume() - (standsOut ? depth.grindVolume() : 0);
+  /** Volume of floor above the target; where the plan grinds it, nothing is left of it. */
+  private static double standingOut(DepthSummary depth) {
+    return depth.minimum() < 0 ? depth.grindVolume() : 0;
   }
 
   /** Says what to do about it, if anything. */

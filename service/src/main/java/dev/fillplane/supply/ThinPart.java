@@ -45,7 +45,7 @@ final class ThinPart {
       return upTo.area();
     }
     if (above <= 0 && depth.minimum() >= level()) {
-      return 0;
+      return 0; // as below, without a walk over the floor
     }
     double thin = upTo.area() - deepEnough(above).area();
     return thin > ROUNDING * upTo.area() ? thin : 0;

@@ -143,6 +143,17 @@ class SuppliesTest {
     assertEquals(BagOdds.likely(0.078, 3, SHEET), second.bags());
   }
 
+  /** All of a floor is primed, also where nothing is poured on it. */
+  @Test
+  void theTopLayerHasThePrimerOfTheFloorThatStandsOut() {
+    Quantities quantities = quantities(new Wedge(-0.016, 0.016));
+    assertEquals(4, quantities.lifts().get(0).area(), ROUNDING);
+    assertEquals(
+        quantities.primer().liquid() * 8 / 7.8,
+        quantities.lifts().get(0).primer().liquid(),
+        ROUNDING);
+  }
+
   /**
    * An L-shaped floor of 15.10 m2 at 8 m2/L takes 1.9 L: open vocational flooring unit. Dense 6 to
    * 10 m2/L, thirsty 3 to 5 a coat: common practice, no source.

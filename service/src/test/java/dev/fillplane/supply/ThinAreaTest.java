@@ -75,6 +75,6 @@ class ThinAreaTest {
     assertEquals(volume, thin.volume(), 1e-8);
     assertEquals(missing, thin.missing(), 1e-12);
     assertEquals(grindArea, thin.grindArea(), 1e-6);
-    assertEquals(grindVolume, thin.grindVolume(), 2e-8);
+    assertEquals(grindVolume, thin.grindVolume(), 1e-8);
   }
 }

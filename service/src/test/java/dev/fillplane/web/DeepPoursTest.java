@@ -46,7 +46,7 @@ class DeepPoursTest {
     assertEquals(24, plan.getDouble("quantities.thin.area"), 1e-6);
     assertEquals(48, plan.getDouble("quantities.thin.volume"), 1e-6);
     assertEquals(1, plan.getDouble("quantities.thin.missing"), 1e-6);
-    assertEquals(24, plan.getDouble("quantities.thin.grindVolume"), 1e-4);
+    assertEquals(24, plan.getDouble("quantities.thin.grindVolume"), 1e-6);
     assertTrue(plan.getList("warnings.code").contains("thin-area"));
     JsonPath thick = plan(3, "{" + SHEET + "}");
     assertEquals(0, thick.getDouble("quantities.thin.area"));
