@@ -41,6 +41,7 @@ import dev.fillplane.supply.Quantities;
 import dev.fillplane.supply.Supplies;
 import dev.fillplane.survey.Elevations;
 import dev.fillplane.survey.SurveyAdjustment;
+import dev.fillplane.target.PricesCheck;
 import java.util.List;
 import java.util.Optional;
 
@@ -95,6 +96,10 @@ public final class Planner {
 
   private LevelledFloor floor() {
     Terms.check(request, findings);
+    request
+        .target()
+        .prices()
+        .ifPresent(prices -> PricesCheck.check(prices, ROOT.at("target").at("prices"), findings));
     RoomCheck.check(request.rooms(), ROOT.at("rooms"), findings);
     DataSheet sheet = Catalogue.resolve(request.material(), ROOT.at("material"), findings);
     return new LevelledFloor(request, sheet, findings);
