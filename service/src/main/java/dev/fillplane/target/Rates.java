@@ -19,6 +19,13 @@ record Rates(double fill, double grind) {
     return new Rates(1, USUAL_RATIO);
   }
 
+  /** Those told, or the usual. */
+  static Rates of(TargetWish wish) {
+    return wish.prices()
+        .map(prices -> new Rates(prices.fill(), prices.grind()))
+        .orElseGet(Rates::usual);
+  }
+
   /** Share of the price of filling in the sum of both; where both are free, the usual. */
   double fillShare() {
     return fill + grind > 0 ? fill / (fill + grind) : 1 / (1 + USUAL_RATIO);

@@ -45,7 +45,7 @@ public final class TargetFinder {
     this.wish = wish;
     this.minimumDepth = minimumDepth;
     this.highs = highs;
-    this.rates = Rates.usual();
+    this.rates = Rates.of(wish);
     this.place = place;
     this.findings = findings;
   }

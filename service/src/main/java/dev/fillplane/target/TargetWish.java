@@ -3,6 +3,7 @@ package dev.fillplane.target;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.Measured;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -16,6 +17,7 @@ import java.util.OptionalDouble;
  * @param maximumSlope steepest slope of a plane that is found; 2 mm/m unless told
  * @param sharing which rooms lie in one plane; all unless told, and always those of a given target
  * @param grind whether the floor may be ground; not unless told
+ * @param prices of fill and of grinding, if told
  * @param fixed heights that have to be met
  * @param ceiling heights that must not be passed
  */
@@ -28,6 +30,7 @@ public record TargetWish(
     @Measured(Dimension.SLOPE) Double maximumSlope,
     Sharing sharing,
     GrindWish grind,
+    Optional<Prices> prices,
     List<FixedHeight> fixed,
     List<Ceiling> ceiling) {
 
@@ -54,6 +57,7 @@ public record TargetWish(
   /** A target of which nothing but the shape and the slope limit is wished. */
   public static TargetWish plain(TargetShape shape, Double maximumSlope) {
     OptionalDouble none = OptionalDouble.empty();
-    return new TargetWish(shape, none, null, null, none, maximumSlope, null, null, null, null);
+    return new TargetWish(
+        shape, none, null, null, none, maximumSlope, null, null, Optional.empty(), null, null);
   }
 }

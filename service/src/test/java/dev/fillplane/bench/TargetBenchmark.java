@@ -13,6 +13,7 @@ import dev.fillplane.target.TargetFinder;
 import dev.fillplane.target.TargetShape;
 import dev.fillplane.target.TargetWish;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -56,7 +57,9 @@ public class TargetBenchmark {
     OptionalDouble open = OptionalDouble.empty();
     GrindWish grind = new GrindWish(Boolean.valueOf(words[1]), null, null);
     TargetShape shape = TargetShape.valueOf(words[0]);
-    wish = new TargetWish(shape, open, null, null, open, null, null, grind, null, null);
+    wish =
+        new TargetWish(
+            shape, open, null, null, open, null, null, grind, Optional.empty(), null, null);
   }
 
   /** From the sampled floor to its plane. */

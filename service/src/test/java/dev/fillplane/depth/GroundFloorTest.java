@@ -66,6 +66,25 @@ class GroundFloorTest {
     assertEquals(depths.area(), depths.pouredArea(), 1e-9);
   }
 
+  /** Down to the least depth nothing runs dry; below it nothing is left over what was ground. */
+  @Test
+  void deeperThanKeepsTheFloorGround() {
+    Random random = new Random(8);
+    for (int i = 0; i < 10; i++) {
+      FloorSample floor = sample(TestFloors::waves, 0.2, room("r", crooked(random)));
+      DepthField depths = DepthField.of(floor, ground(LEAST, TARGET));
+      DepthField plain = DepthField.of(floor, TARGET);
+      double shallow = LEAST * random.nextDouble();
+      Fill most = depths.deeperThan(shallow);
+      assertEquals(depths.area(), most.area(), 1e-12);
+      assertEquals(depths.volume() - shallow * depths.area(), most.volume(), 1e-12);
+      double deep = LEAST * (1 + random.nextDouble());
+      assertEquals(plain.deeperThan(deep).volume(), depths.deeperThan(deep).volume(), 1e-12);
+      assertEquals(plain.deeperThan(deep).area(), depths.deeperThan(deep).area(), 1e-12);
+      assertEquals(new Fill(depths.pouredArea(), depths.volume()), depths.deeperThan(0));
+    }
+  }
+
   @Test
   void partsOfAGroundFloorAddUpToIt() {
     FloorSample floor = sample(TestFloors::waves, 0.1, room("r", RECTANGLE));

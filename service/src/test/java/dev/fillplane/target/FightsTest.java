@@ -12,6 +12,7 @@ import dev.fillplane.finding.Place;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.surface.Spots;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -32,7 +33,8 @@ class FightsTest {
     OptionalDouble open = OptionalDouble.empty();
     GrindWish wish = new GrindWish(grind != null, grind, null);
     return TargetFinder.find(
-        new TargetWish(shape, open, null, null, open, null, null, wish, fixed, List.of(c)),
+        new TargetWish(
+            shape, open, null, null, open, null, null, wish, Optional.empty(), fixed, List.of(c)),
         0.003,
         highs,
         open,
@@ -183,6 +185,7 @@ class FightsTest {
             null,
             null,
             new GrindWish(true, 0.002, null),
+            Optional.empty(),
             List.of(fixed(1, 1, 0.0045), fixed(2, 1, 0.0035)),
             null);
     TargetFinder.find(wish, 0.003, highs, open, Place.root().at("target"), findings);

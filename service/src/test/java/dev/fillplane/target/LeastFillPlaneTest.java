@@ -16,6 +16,7 @@ import dev.fillplane.room.Position;
 import dev.fillplane.surface.Spots;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.DoubleBinaryOperator;
@@ -46,6 +47,7 @@ class LeastFillPlaneTest {
             maximumSlope,
             null,
             null,
+            Optional.empty(),
             null,
             List.of(ceilings));
     Place place = Place.root().at("target");

@@ -64,7 +64,18 @@ class SharingTest {
     OptionalDouble none = OptionalDouble.empty();
     GrindWish wish = new GrindWish(grind, null, null);
     return TargetFinder.find(
-        new TargetWish(shape, none, null, null, none, null, sharing, wish, List.of(fixed), null),
+        new TargetWish(
+            shape,
+            none,
+            null,
+            null,
+            none,
+            null,
+            sharing,
+            wish,
+            Optional.empty(),
+            List.of(fixed),
+            null),
         0.003,
         highs,
         none,

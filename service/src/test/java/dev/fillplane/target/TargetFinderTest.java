@@ -56,7 +56,17 @@ class TargetFinderTest {
       TargetShape shape, OptionalDouble elevation, Double slopeX, Ceiling... ceilings) {
     OptionalDouble none = OptionalDouble.empty();
     return new TargetWish(
-        shape, elevation, slopeX, null, none, null, null, null, null, List.of(ceilings));
+        shape,
+        elevation,
+        slopeX,
+        null,
+        none,
+        null,
+        null,
+        null,
+        Optional.empty(),
+        null,
+        List.of(ceilings));
   }
 
   private static RoomsTarget first(FoundTarget found) {
