@@ -1,6 +1,7 @@
 package dev.fillplane.surface;
 
 import dev.fillplane.room.Position;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -24,12 +25,13 @@ public final class FloorCutter {
   private final double momentX;
   private final double momentY;
   private final double volume;
+  private final double[] seconds;
 
   private FloorCutter(double side, double[] cells, double[] triangles) {
     this.side = side;
     this.cells = cells;
     this.triangles = triangles;
-    double[] sums = new double[4];
+    double[] sums = new double[9];
     for (int i = 0; i < cells.length; i += CELL) {
       add(sums, side * side, cells[i], cells[i + 1], cells[i + 7]);
     }
@@ -40,6 +42,7 @@ public final class FloorCutter {
     momentX = sums[1];
     momentY = sums[2];
     volume = sums[3];
+    seconds = Arrays.copyOfRange(sums, 4, 9);
   }
 
   private static void add(double[] sums, double area, double x, double y, double floor) {
@@ -47,6 +50,11 @@ public final class FloorCutter {
     sums[1] += area * x;
     sums[2] += area * y;
     sums[3] += area * floor;
+    sums[4] += area * x * x;
+    sums[5] += area * x * y;
+    sums[6] += area * y * y;
+    sums[7] += area * x * floor;
+    sums[8] += area * y * floor;
   }
 
   private double third(int i) {
@@ -107,6 +115,14 @@ public final class FloorCutter {
   /** Integral of the elevation of the floor. */
   public double volume() {
     return volume;
+  }
+
+  /**
+   * Integrals of xx, xy, yy, and of the elevation of the floor times x and times y; as if each cell
+   * lay in its centroid, which is enough for a mean plane.
+   */
+  public double[] seconds() {
+    return seconds.clone();
   }
 
   /** What a plane with the elevation {@code level} at the position counted from cuts off. */

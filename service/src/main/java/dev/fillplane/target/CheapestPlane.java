@@ -2,6 +2,7 @@ package dev.fillplane.target;
 
 import dev.fillplane.target.FloorPrice.Priced;
 import java.util.Optional;
+import org.apache.commons.math3.exception.MathIllegalStateException;
 
 /**
  * The cheapest plane where the floor may be ground. The price is convex in the three numbers of a
@@ -17,8 +18,11 @@ final class CheapestPlane {
   /** What the answer may be dearer than the optimum by, as a part of the whole price. */
   static final double GAP = 1e-6;
 
-  /** The same in the program's unit of price, which is about the accuracy of the program. */
-  private static final double LEAST_GAP = 1e-8;
+  /** The same in the program's unit of price: some nanometres of fill. */
+  private static final double LEAST_GAP = 1e-6;
+
+  /** Prices nearer than this, in that unit, are one; about the accuracy of the program. */
+  private static final double SAME = 1e-8;
 
   /** A smaller share of the bend's size, along some direction, leaves the plane undetermined. */
   private static final double FLAT = 1e-6;
@@ -59,6 +63,7 @@ final class CheapestPlane {
   private boolean descend() {
     look(start());
     double[] stepped = null;
+    double[] lead = best;
     for (int round = 0; round < MOST_ROUNDS; round++) {
       if (best != stepped) {
         stepped = best;
@@ -66,13 +71,23 @@ final class CheapestPlane {
           continue;
         }
       }
-      double[] bound = program.settle(Unknown.PRICE);
-      if (bestPrice.price() - Unknown.PRICE.in(bound) <= gap()) {
+      Optional<double[]> bound = bound();
+      if (bound.isPresent() && bestPrice.price() - Unknown.PRICE.in(bound.get()) <= gap()) {
         return true;
       }
-      look(between(best, bound));
+      lead = bound.isPresent() ? bound.get() : between(best, lead);
+      look(between(best, lead));
     }
     return false;
+  }
+
+  /** The cheapest plane by the tangents so far; empty if the program fails at these. */
+  private Optional<double[]> bound() {
+    try {
+      return Optional.of(program.settle(Unknown.PRICE));
+    } catch (MathIllegalStateException unsolved) {
+      return Optional.empty();
+    }
   }
 
   /** Goes a Newton step from the best plane, if that promises enough; tells if it was kept. */
@@ -106,11 +121,12 @@ final class CheapestPlane {
     return priced;
   }
 
-  /** The plane within the limits that is nearest to the mean floor. */
+  /** The plane of least squares within the limits. */
   private double[] start() {
-    double[] mean = {price.meanHeight(), 0, 0};
-    double[] round = {1, 0, 0, 1, 0, 1};
-    return within(mean, new double[3], round).orElseGet(() -> program.settle(Unknown.EXCESS));
+    Priced squares = price.squares();
+    double[] mean = {squares.price(), 0, 0};
+    return within(mean, squares.slope(), squares.bend())
+        .orElseGet(() -> program.settle(Unknown.EXCESS));
   }
 
   /** The least of a quadratic price over all limits, which come in as they are met. */
@@ -158,16 +174,21 @@ final class CheapestPlane {
     return !(determinant > FLAT * size * size * size);
   }
 
-  /** The least steep of the planes that are as cheap. */
+  /** The least steep of the planes that are as cheap; the best one where that cannot be told. */
   private double[] leastSteep() {
-    double limit = bestPrice.price() + LEAST_GAP;
+    double[] cheapest = best;
+    double limit = bestPrice.price() + SAME;
     program.atMost(Unknown.PRICE, limit);
-    for (int round = 0; round < MOST_ROUNDS; round++) {
-      double[] plane = program.settle(Unknown.STEEPNESS);
-      if (look(plane).price() <= limit + LEAST_GAP) {
-        return plane;
+    try {
+      for (int round = 0; round < MOST_ROUNDS; round++) {
+        double[] plane = program.settle(Unknown.STEEPNESS);
+        if (look(plane).price() <= limit + SAME) {
+          return plane;
+        }
       }
+    } catch (MathIllegalStateException unsolved) {
+      return cheapest;
     }
-    return best;
+    return cheapest;
   }
 }

@@ -79,8 +79,21 @@ final class FloorPrice {
     program.priceAtLeast(-grind * constant, -grind, -grind * x, -grind * y);
   }
 
-  /** The mean elevation of the floor with the minimum depth over it. */
-  double meanHeight() {
-    return scale.height(floor.volume() / floor.area() + minimumDepth);
+  /** The height of the level over the mean floor, with the slope and bend of the squares about the floor. */
+  Priced squares() {
+    double reach = scale.reach();
+    double area = floor.area();
+    double mean = floor.volume() / area;
+    double[] s = floor.seconds();
+    double[] slope = {
+      0,
+      (mean * floor.momentX() - s[3]) / (area * reach * scale.unit()),
+      (mean * floor.momentY() - s[4]) / (area * reach * scale.unit())
+    };
+    double square = area * reach * reach;
+    double x = floor.momentX() / (area * reach);
+    double y = floor.momentY() / (area * reach);
+    double[] bend = {1, x, y, s[0] / square, s[1] / square, s[2] / square};
+    return new Priced(scale.height(mean + minimumDepth), slope, bend);
   }
 }

@@ -138,6 +138,19 @@ class SharingTest {
     assertEquals(3, ((Amount) far.values().get("off")).si(), 1e-9);
   }
 
+  /**
+   * The middle room is 20 mm higher and as dear to grind as the others are to fill: every plane that
+   * lies between is as cheap, and many of them tilt toward the lower end.
+   */
+  @Test
+  void ofEquallyCheapPlanesTheLeastSteepIsTaken() {
+    HighPoints highs = highs((x, y) -> x < 4.1 ? -0.03 : x < 8.3 ? 0.02 : 0);
+    Limits limits = new Limits(highs, 0.003, 0.05, List.of(), 0.002, false);
+    Plane plane = PlaneSearch.find(limits, RATES).orElseThrow();
+    assertEquals(0, plane.slope(), 1e-8);
+    assertTrue(plane.elevation() > 0.003 && plane.elevation() < 0.023);
+  }
+
   @Test
   void moreSharingIsNeverCheaper() {
     Random random = new Random(51);
