@@ -139,8 +139,8 @@ class SharingTest {
   }
 
   /**
-   * The middle room is 20 mm higher and as dear to grind as the others are to fill: every plane that
-   * lies between is as cheap, and many of them tilt toward the lower end.
+   * The middle room is 20 mm higher and as dear to grind as the others are to fill: every plane
+   * that lies between is as cheap, and many of them tilt toward the lower end.
    */
   @Test
   void ofEquallyCheapPlanesTheLeastSteepIsTaken() {
