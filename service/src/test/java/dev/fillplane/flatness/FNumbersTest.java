@@ -58,6 +58,14 @@ class FNumbersTest {
     assertEquals(OptionalDouble.empty(), FNumbers.combined(List.of()));
   }
 
+  /** Sections by area, from memory: 1 / F^2 = (30 / 20^2 + 10 / 40^2) / 40. */
+  @Test
+  void sectionsAreWeightedByArea() {
+    double together = FNumbers.combined(List.of(20.0, 40.0), List.of(30.0, 10.0)).orElseThrow();
+    assertEquals(22.188008, together, 1e-6);
+    assertEquals(OptionalDouble.empty(), FNumbers.combined(List.of(), List.of()));
+  }
+
   @Test
   void reversingALineChangesNothing() {
     Random random = new Random(11);
