@@ -45,6 +45,8 @@ class AfterThePourTest {
     assertEquals(1, answer.getInt("next.bags"));
     assertTrue(answer.getBoolean("bagsSuffice"));
     assertEquals(answer.getDouble("patch[0].volume"), answer.getDouble("next.volume"), 1e-9);
+    request.put("bagsLeft", 0);
+    assertFalse(checked(request).getBoolean("bagsSuffice"));
   }
 
   /** An eighth of an inch in front of a door is ground; common practice, no source. */

@@ -23,6 +23,8 @@ class FlatnessFiguresTest {
       "418.617,419.938,421.894,423.748,425.221,424.739,423.799,424.307,425.425,424.688,423.164,"
           + "422.758,420.472,416.738";
 
+  private static final String MORE = ",0".repeat(80);
+
   private static final String WARNINGS = "warnings.code";
 
   /** FF 28.84 and FL 20.21 (derived): over for a very flat floor, and no gap is asked for. */
@@ -105,6 +107,9 @@ class FlatnessFiguresTest {
     assertEquals(0.9, answer.getDouble("checks[1].share"), 1e-9);
     assertTrue(answer.getDouble("checks[1].met") < 0.9);
     assertEquals(1, answer.getDouble("checks[0].met"), 1e-9);
+    JsonPath longer = checked(lines("'limit':{'id':'aci-117-flat'}", line("0", dip + MORE, "")));
+    assertEquals("within", longer.getString("verdict"));
+    assertEquals(List.of(), longer.getList("gaps"));
   }
 
   /** 1.524 mm (derived), known within 1.645 sqrt(1.5) times the reading error. */
