@@ -10,42 +10,84 @@ import org.locationtech.jts.geom.Polygon;
 
 /**
  * Target minus floor over the rooms: exact for the piecewise-linear floor, clipped to the outlines
- * and to zero depth, so that fill and floor above the target never cancel. Immutable and safe to
- * share.
+ * and to zero depth, so that fill and floor above the target never cancel. Where the floor is
+ * ground, the least depth lies over all that stood higher. Immutable and safe to share.
  *
  * @see FloorSample
  */
 public final class DepthField implements Depths {
 
   private final FloorSample floor;
-  private final Plane target;
+  private final Levels levels;
+  private final DepthRule rule;
   private final List<Prisms> byRoom;
   private final Prisms all;
   private final Extremes extremes;
 
-  private DepthField(FloorSample floor, Plane target) {
+  private DepthField(FloorSample floor, Levels levels) {
     this.floor = floor;
-    this.target = target;
+    this.levels = levels;
+    rule = new DepthRule(floor, levels);
     List<Prisms> sums = new ArrayList<>();
     Prisms total = Prisms.NONE;
     for (int room = 0; room < floor.rooms().size(); room++) {
-      Prisms prisms = floor.under(target.elevation(), target.slopeX(), target.slopeY(), room);
+      Prisms prisms = deeperThan(0, room);
       sums.add(prisms);
       total = total.plus(prisms);
     }
     byRoom = List.copyOf(sums);
     all = total;
-    extremes = Extremes.of(floor, target);
+    extremes = Extremes.of(floor, rule);
   }
 
-  /** The depths of a target over a floor. */
+  /** The depths of one target over a floor of which nothing is ground. */
   public static DepthField of(FloorSample floor, Plane target) {
-    return new DepthField(floor, target);
+    return of(floor, Levels.of(target, floor.rooms().size()));
+  }
+
+  /**
+   * The depths of targets over a floor.
+   *
+   * @param levels with a plane for each room
+   */
+  public static DepthField of(FloorSample floor, Levels levels) {
+    if (levels.planes().size() != floor.rooms().size()) {
+      throw new IllegalArgumentException(
+          levels.planes().size() + " planes for " + floor.rooms().size() + " rooms");
+    }
+    return new DepthField(floor, levels);
+  }
+
+  /** Where the floor is ground, the pour stays as deep as it is ground for. */
+  private Prisms deeperThan(double depth, int room) {
+    Plane plane = levels.planes().get(room);
+    double kept = Math.max(0, levels.groundTo().orElse(0) - depth);
+    double elevation = plane.elevation() - depth - kept;
+    return raised(floor.under(elevation, plane.slopeX(), plane.slopeY(), room), kept);
+  }
+
+  /** The plane that the floor of a room is ground to, or else its target. */
+  private Plane lowered(int room) {
+    Plane plane = levels.planes().get(room);
+    return new Plane(
+        plane.elevation() - levels.groundTo().orElse(0), plane.slopeX(), plane.slopeY());
+  }
+
+  /** Sums under a lowered plane, with {@code more} of depth over all of it. */
+  private static Prisms raised(Prisms under, double more) {
+    return more > 0
+        ? new Prisms(
+            under.area(),
+            under.area(),
+            Math.max(0, under.fillVolume()) + more * under.area(),
+            under.cutArea(),
+            under.cutVolume())
+        : under;
   }
 
   @Override
   public double at(double x, double y) {
-    return target.at(x, y) - floor.elevation(x, y);
+    return rule.at(x, y, floor.elevation(x, y));
   }
 
   /**
@@ -57,7 +99,49 @@ public final class DepthField implements Depths {
    */
   @Override
   public Fill within(Polygon part) {
-    return fill(floor.under(target.elevation(), target.slopeX(), target.slopeY(), part));
+    Prisms sum = Prisms.NONE;
+    for (int room = 0; room < byRoom.size(); room++) {
+      Plane plane = lowered(room);
+      Prisms under = floor.under(plane.elevation(), plane.slopeX(), plane.slopeY(), room, part);
+      sum = sum.plus(raised(under, levels.groundTo().orElse(0)));
+    }
+    return fill(sum);
+  }
+
+  /** Depth at a position if the floor has some elevation there. */
+  public double over(double x, double y, double elevation) {
+    return rule.at(x, y, elevation);
+  }
+
+  /** Whether what stands too high is ground. */
+  public boolean grinds() {
+    return levels.groundTo().isPresent();
+  }
+
+  /** By how much the floor stands above what it is ground to; negative below. */
+  double above(double x, double y, double elevation) {
+    return rule.above(x, y, elevation);
+  }
+
+  /** What is ground off in a part of a room. */
+  Fill ground(int room, Polygon part) {
+    Plane plane = lowered(room);
+    Prisms under = floor.under(plane.elevation(), plane.slopeX(), plane.slopeY(), room, part);
+    return new Fill(Math.max(0, under.cutArea()), Math.max(0, under.cutVolume()));
+  }
+
+  FloorSample floor() {
+    return floor;
+  }
+
+  /** {@inheritDoc} Exact for the piecewise-linear floor; a depth of 0 gives the whole pour. */
+  @Override
+  public Fill deeperThan(double depth) {
+    Prisms total = Prisms.NONE;
+    for (int room = 0; room < byRoom.size(); room++) {
+      total = total.plus(deeperThan(depth, room));
+    }
+    return fill(total);
   }
 
   /** What is poured in each room, in the order of the rooms. */
@@ -75,12 +159,12 @@ public final class DepthField implements Depths {
     return all.area();
   }
 
-  /** Area that is below the target. */
+  /** Area that is poured. */
   public double pouredArea() {
     return fill(all).area();
   }
 
-  /** Volume above the floor and below the target. */
+  /** Volume above the floor, ground where it is, and below the target. */
   public double volume() {
     return fill(all).volume();
   }
@@ -100,12 +184,12 @@ public final class DepthField implements Depths {
     return extremes.minimum();
   }
 
-  /** Volume of the floor above the target. */
+  /** Volume of the floor that is ground off; where nothing is ground, that above the target. */
   public double grindVolume() {
     return Math.max(0, all.cutVolume());
   }
 
-  /** Area on which the floor stands above the target. */
+  /** Area on which it is. */
   public double grindArea() {
     return Math.max(0, all.cutArea());
   }
@@ -137,7 +221,7 @@ public final class DepthField implements Depths {
   }
 
   private double nodeDepth(int node) {
-    return target.at(floor.nodeX(node), floor.nodeY(node)) - floor.nodeElevation(node);
+    return rule.at(floor.nodeX(node), floor.nodeY(node), floor.nodeElevation(node));
   }
 
   /**
@@ -159,6 +243,6 @@ public final class DepthField implements Depths {
 
   /** What is poured over each of many equally likely floors; the target stays. */
   public VolumeDraws volumes(FloorResiduals residuals) {
-    return new DrawIntegrator(floor, target, residuals).draws(byRoom);
+    return new DrawIntegrator(floor, rule, residuals).draws(byRoom);
   }
 }

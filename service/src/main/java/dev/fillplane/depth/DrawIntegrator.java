@@ -5,13 +5,13 @@ import dev.fillplane.surface.FloorPoints;
 import dev.fillplane.surface.FloorResiduals;
 import dev.fillplane.surface.FloorSample;
 import dev.fillplane.surface.Prisms;
-import dev.fillplane.target.Plane;
 import java.util.Arrays;
 import java.util.List;
 
 /**
  * Clips and integrates each realisation of the floor by itself: in every cell its mean depth less
- * the realisation's residual, not below 0, times the clipped area.
+ * the realisation's residual, not below 0, times the clipped area. What is ground is ground as
+ * planned, whatever the floor turns out to be.
  *
  * <p>A cell that the zero depth crosses counts a little less that way than exactly. So the
  * difference between the exact volume of the mean floor and its own sum over cells is added to
@@ -21,12 +21,12 @@ import java.util.List;
 final class DrawIntegrator {
 
   private final FloorSample floor;
-  private final Plane target;
+  private final DepthRule rule;
   private final FloorResiduals residuals;
 
-  DrawIntegrator(FloorSample floor, Plane target, FloorResiduals residuals) {
+  DrawIntegrator(FloorSample floor, DepthRule rule, FloorResiduals residuals) {
     this.floor = floor;
-    this.target = target;
+    this.rule = rule;
     this.residuals = residuals;
   }
 
@@ -39,7 +39,7 @@ final class DrawIntegrator {
     for (int room = 0; room < exact.size(); room++) {
       RoomFill mean = new RoomFill(1);
       RoomFill drawn = new RoomFill(count);
-      fill(floor.cells(room), rows, mean, drawn);
+      fill(room, rows, mean, drawn);
       double moreVolume = exact.get(room).fillVolume() - mean.volume(0);
       double moreArea = exact.get(room).fillArea() - mean.area(0);
       for (int draw = 0; draw < count; draw++) {
@@ -52,11 +52,12 @@ final class DrawIntegrator {
     return new VolumeDraws(volumes, wetAreas, roomVolumes, reaches());
   }
 
-  private void fill(FloorCells cells, ResidualRows rows, RoomFill mean, RoomFill drawn) {
+  private void fill(int room, ResidualRows rows, RoomFill mean, RoomFill drawn) {
+    FloorCells cells = floor.cells(room);
     for (int i = 0; i < cells.count(); i++) {
       double x = cells.x()[i];
       double y = cells.y()[i];
-      double depth = target.at(x, y) - cells.elevation()[i];
+      double depth = rule.at(room, x, y, cells.elevation()[i]);
       mean.add(cells.area()[i], depth, ResidualRows.Row.NONE);
       drawn.add(cells.area()[i], depth, rows.at(residuals.cellAt(x, y)));
     }
@@ -88,7 +89,7 @@ final class DrawIntegrator {
         least = Arrays.copyOf(least, Math.max(coarse + 1, 2 * known));
         Arrays.fill(least, known, least.length, Double.POSITIVE_INFINITY);
       }
-      double depth = target.at(points.x()[i], points.y()[i]) - points.elevation()[i];
+      double depth = rule.at(points.x()[i], points.y()[i], points.elevation()[i]);
       least[coarse] = Math.min(least[coarse], depth);
     }
     return least;

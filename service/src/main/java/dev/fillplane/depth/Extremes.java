@@ -2,7 +2,6 @@ package dev.fillplane.depth;
 
 import dev.fillplane.surface.FloorPoints;
 import dev.fillplane.surface.FloorSample;
-import dev.fillplane.target.Plane;
 
 /**
  * Where the pour is deepest and the floor highest, and the least depth; each exact for the
@@ -13,12 +12,12 @@ record Extremes(Deepest deepest, Highest highest, double minimum) {
   /** Heights nearer than this count as equal. */
   private static final double EQUAL = 1e-9;
 
-  static Extremes of(FloorSample floor, Plane target) {
+  static Extremes of(FloorSample floor, DepthRule rule) {
     FloorPoints points = floor.points();
     double[] depths = new double[points.count()];
     double minimum = Double.POSITIVE_INFINITY;
     for (int i = 0; i < depths.length; i++) {
-      depths[i] = target.at(points.x()[i], points.y()[i]) - points.elevation()[i];
+      depths[i] = rule.at(points.x()[i], points.y()[i], points.elevation()[i]);
       minimum = Math.min(minimum, depths[i]);
     }
     int deep = firstLargest(depths);

@@ -4,7 +4,6 @@ import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
 import dev.fillplane.room.Room;
 import dev.fillplane.surface.Surface;
-import dev.fillplane.target.Plane;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
@@ -24,7 +23,7 @@ public final class Probes {
   public static List<Probe> of(
       List<ProbeWish> wishes,
       Surface surface,
-      Plane target,
+      DepthField field,
       List<Room> rooms,
       Place place,
       Findings findings) {
@@ -36,7 +35,7 @@ public final class Probes {
       }
       double elevation = surface.elevation(wish.x(), wish.y());
       double deviation = surface.deviation(wish.x(), wish.y());
-      double depth = target.at(wish.x(), wish.y()) - elevation;
+      double depth = field.over(wish.x(), wish.y(), elevation);
       probes.add(new Probe(wish.id(), elevation, deviation, depth));
     }
     return probes;

@@ -96,7 +96,7 @@ final class FloorAnswer {
     return Probes.of(
         request.probes(),
         floor.surface(),
-        floor.target().plane(),
+        floor.field(),
         request.rooms(),
         Place.root().at("probes"),
         findings);

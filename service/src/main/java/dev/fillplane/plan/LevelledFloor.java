@@ -16,6 +16,7 @@ import dev.fillplane.target.TargetFinder;
 import dev.fillplane.target.TargetShape;
 import dev.fillplane.target.TargetWish;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.locationtech.jts.geom.Polygon;
 
@@ -139,6 +140,7 @@ final class LevelledFloor {
         null,
         OptionalDouble.empty(),
         request.target().maximumSlope(),
+        Optional.empty(),
         null);
   }
 }

@@ -45,6 +45,7 @@ import dev.fillplane.supply.Quantities;
 import dev.fillplane.supply.Supplies;
 import dev.fillplane.survey.Elevations;
 import dev.fillplane.survey.SurveyAdjustment;
+import dev.fillplane.target.PricesCheck;
 import java.util.List;
 import java.util.Optional;
 
@@ -99,6 +100,10 @@ public final class Planner {
 
   private LevelledFloor floor() {
     Terms.check(request, findings);
+    request
+        .target()
+        .prices()
+        .ifPresent(prices -> PricesCheck.check(prices, ROOT.at("target").at("prices"), findings));
     RoomCheck.check(request.rooms(), ROOT.at("rooms"), findings);
     DataSheet sheet = Catalogue.resolve(request.material(), ROOT.at("material"), findings);
     return new LevelledFloor(request, sheet, findings);
@@ -110,16 +115,10 @@ public final class Planner {
     FloorAnswer told = new FloorAnswer(request, floor, findings);
     DepthSummary depth = told.depth();
     Bags bags = bags(floor.draws(), sheet);
+    Drying drying = drying(sheet, depth);
     Quantities quantities =
-        Supplies.of(
-            request.rooms(),
-            floor.field(),
-            depth,
-            bags,
-            drivers(floor.draws()),
-            sheet,
-            ROOT.at("material"),
-            findings);
+        Supplies.of(request.rooms(), floor.field(), depth, sheet)
+            .quantities(bags, drivers(floor.draws()), drying.nextLift(), ROOT, findings);
     DataSheet asPoured = sheet.yielding(BagOdds.planned(depth.volume(), depth.pouredArea(), sheet));
     BatchLimit.check(depth.volume(), batch(asPoured), ROOT.at("crew").at("bagsPerBatch"), findings);
     findings.throwIfErrors();
@@ -153,7 +152,7 @@ public final class Planner {
         pins,
         rails,
         flatness,
-        drying(sheet, depth),
+        drying,
         safety(depth, sheet, bags, pour, rails),
         findings.warnings(),
         computed);

@@ -113,6 +113,11 @@ public final class FloorSample {
     return whole.get(row * lattice.columns() + column) || locator.room(x, y) >= 0;
   }
 
+  /** The first room in which a position lies, its edge included; -1 where there is none. */
+  public int room(double x, double y) {
+    return locator.room(x, y);
+  }
+
   /** Whether a position lies in a room (by its number) or on its edge. */
   public boolean covers(int room, double x, double y) {
     return locator.location(room, new Coordinate(x, y)) != Location.EXTERIOR;
@@ -153,17 +158,16 @@ public final class FloorSample {
     return sums.prisms(regions.get(room), elevation, slopeX, slopeY);
   }
 
-  /** The same in the part of all rooms that lies in a polygon. */
-  public Prisms under(double elevation, double slopeX, double slopeY, Polygon part) {
+  /** The same in the part of the room that lies in a polygon. */
+  public Prisms under(double elevation, double slopeX, double slopeY, int room, Polygon part) {
+    Polygon outline = polygons.get(room);
     Prisms all = Prisms.NONE;
-    for (Polygon room : polygons) {
-      if (room.getEnvelopeInternal().intersects(part.getEnvelopeInternal())) {
-        Geometry shared = OverlayNGRobust.overlay(room, part, OverlayNG.INTERSECTION);
-        for (int i = 0; i < shared.getNumGeometries(); i++) {
-          if (shared.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
-            Region region = Region.of(polygon, lattice, PART_MARGIN * lattice.cell());
-            all = all.plus(sums.prisms(region, elevation, slopeX, slopeY));
-          }
+    if (outline.getEnvelopeInternal().intersects(part.getEnvelopeInternal())) {
+      Geometry shared = OverlayNGRobust.overlay(outline, part, OverlayNG.INTERSECTION);
+      for (int i = 0; i < shared.getNumGeometries(); i++) {
+        if (shared.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
+          Region region = Region.of(polygon, lattice, PART_MARGIN * lattice.cell());
+          all = all.plus(sums.prisms(region, elevation, slopeX, slopeY));
         }
       }
     }

@@ -3,6 +3,7 @@ package dev.fillplane.target;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.Measured;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -14,6 +15,7 @@ import java.util.OptionalDouble;
  * @param slopeY rise along y, for a given target; 0 unless told
  * @param minimumDepth least depth everywhere; the sheet's and the substrate's minimum unless told
  * @param maximumSlope steepest slope of a plane that is found; 2 mm/m unless told
+ * @param prices of fill and of grinding, if told
  * @param ceiling heights that must not be passed
  */
 public record TargetWish(
@@ -23,6 +25,7 @@ public record TargetWish(
     @Measured(Dimension.SLOPE) Double slopeY,
     @Measured(Dimension.HEIGHT) OptionalDouble minimumDepth,
     @Measured(Dimension.SLOPE) Double maximumSlope,
+    Optional<Prices> prices,
     List<Ceiling> ceiling) {
 
   /** Steepest slope at which a leveller keeps a near-constant depth; common practice, no source. */
@@ -40,6 +43,13 @@ public record TargetWish(
   /** A level target with everything left to the service. */
   public static TargetWish usual() {
     return new TargetWish(
-        null, OptionalDouble.empty(), null, null, OptionalDouble.empty(), null, null);
+        null,
+        OptionalDouble.empty(),
+        null,
+        null,
+        OptionalDouble.empty(),
+        null,
+        Optional.empty(),
+        null);
   }
 }

@@ -2,6 +2,7 @@ package dev.fillplane.depth;
 
 import static dev.fillplane.surface.TestFloors.L_ROOM;
 import static dev.fillplane.surface.TestFloors.room;
+import static dev.fillplane.surface.TestFloors.sample;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.fillplane.finding.Finding;
@@ -21,7 +22,8 @@ class ProbesTest {
         Probes.of(
             List.of(new ProbeWish("in", 1.234, 0.777), new ProbeWish("out", 5, 3)),
             TestFloors.surface(TestFloors::waves),
-            new Plane(0.01, 0.001, 0),
+            DepthField.of(
+                sample(TestFloors::waves, 0.1, room("l", L_ROOM)), new Plane(0.01, 0.001, 0)),
             List.of(room("l", L_ROOM)),
             Place.root().at("probes"),
             findings);

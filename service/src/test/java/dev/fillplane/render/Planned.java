@@ -58,15 +58,9 @@ record Planned(PlanRequest request, Plan plan) {
     DepthSummary depth = depth(wish, field, probes);
     BayPlan bays = BayPlan.of(wish.rooms(), field, RibbonRule.byHand(sheet.yieldPerBag()));
     Quantities quantities =
-        Supplies.of(
-            wish.rooms(),
-            field,
-            depth,
-            new Bags(55, 50, 55, 60, 61, 6),
-            List.of(),
-            sheet,
-            Place.root(),
-            new Findings());
+        Supplies.of(wish.rooms(), field, depth, sheet)
+            .quantities(
+                new Bags(55, 50, 55, 60, 61, 6), List.of(), 5 * 3600, Place.root(), new Findings());
     Pour pour = PourPlanner.plan(bays, sheet, Crew.usual(), 600, Optional.empty());
     Plan plan =
         new Plan(

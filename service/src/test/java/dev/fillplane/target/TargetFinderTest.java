@@ -46,7 +46,14 @@ class TargetFinderTest {
 
   private static TargetWish level(Ceiling... ceilings) {
     return new TargetWish(
-        null, OptionalDouble.empty(), null, null, OptionalDouble.empty(), null, List.of(ceilings));
+        null,
+        OptionalDouble.empty(),
+        null,
+        null,
+        OptionalDouble.empty(),
+        null,
+        Optional.empty(),
+        List.of(ceilings));
   }
 
   private static TargetWish given(double elevation, double slopeX, Ceiling... ceilings) {
@@ -57,6 +64,7 @@ class TargetFinderTest {
         null,
         OptionalDouble.empty(),
         null,
+        Optional.empty(),
         List.of(ceilings));
   }
 
@@ -141,6 +149,7 @@ class TargetFinderTest {
             null,
             OptionalDouble.empty(),
             null,
+            Optional.empty(),
             null);
     FoundTarget found = find(wish, highs(TargetFinderTest::eastUp), null);
     assertEquals(new FoundTarget(TargetShape.GIVEN, Plane.level(0.02), List.of()), found);
@@ -187,6 +196,7 @@ class TargetFinderTest {
             null,
             OptionalDouble.empty(),
             null,
+            Optional.empty(),
             null);
     find(wish, highs(TargetFinderTest::eastUp), null);
     assertEquals("elevation-needed", findings.errors().get(0).code());
