@@ -8,6 +8,7 @@ import dev.fillplane.material.DataSheet;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.supply.BagOdds;
+import dev.fillplane.target.GrindWish;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -22,6 +23,9 @@ final class NextPassRule {
 
   private static final double SKIM = 0.002;
   private static final double MUCH = 1.0 / 3;
+
+  /** Floor that one person grinds in a second. */
+  private static final double GRIND_RATE = GrindWish.DEFAULT_AREA_PER_HOUR / 3600;
 
   private final double floor;
   private final GrindAndPatch work;
@@ -74,7 +78,7 @@ final class NextPassRule {
         work.grindArea() + (patches ? patched() : 0),
         volume,
         bags(volume, 0),
-        work.grindArea() / Options.GRIND_RATE,
+        work.grindArea() / GRIND_RATE,
         why);
   }
 
@@ -86,7 +90,7 @@ final class NextPassRule {
         floor,
         volume,
         bags(volume, floor),
-        work.grindArea() / Options.GRIND_RATE,
+        work.grindArea() / GRIND_RATE,
         Remark.of(
             poured ? "next-second-pour" : "next-pour",
             "hollows",

@@ -3,6 +3,7 @@ package dev.fillplane.plan;
 import dev.fillplane.bay.BayPlan;
 import dev.fillplane.bay.RibbonRule;
 import dev.fillplane.depth.DepthSummary;
+import dev.fillplane.depth.GroundArea;
 import dev.fillplane.depth.VolumeDraws;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.FindingsException;
@@ -137,6 +138,8 @@ public final class Planner {
     List<Pin> pins = Pins.of(bays, floor.field());
     List<Rail> rails = Rails.of(bays, floor.field(), request.equipment().screedLength());
     FlatnessSummary flatness = flatness(floor, !pins.isEmpty() || !rails.isEmpty());
+    Costs costs = new Costs(request.target().prices());
+    Labour labour = labour(quantities, depth, pour);
     PourCautions.warn(depth, quantities, pour, flatness, ROOT, findings);
     findings.throwIfErrors();
     return new Plan(
@@ -148,7 +151,8 @@ public final class Planner {
         quantities,
         mix,
         pour,
-        Options.of(request, floor, flatness, bags, pour),
+        Options.of(request, floor, flatness, costs, labour),
+        grinding(floor, costs, labour),
         pins,
         rails,
         flatness,
@@ -156,6 +160,26 @@ public final class Planner {
         safety(depth, sheet, bags, pour, rails),
         findings.warnings(),
         computed);
+  }
+
+  /** Times of pouring are at the rate of the planned pour. */
+  private Labour labour(Quantities quantities, DepthSummary depth, Pour pour) {
+    int bags = quantities.bags().likely();
+    return new Labour(request, quantities, depth.area(), bags > 0 ? pour.minutes() / bags : 0);
+  }
+
+  private Grinding grinding(LevelledFloor floor, Costs costs, Labour labour) {
+    List<GroundArea> areas = floor.groundAreas(floor.field());
+    double area = areas.stream().mapToDouble(GroundArea::area).sum();
+    double volume = areas.stream().mapToDouble(GroundArea::volume).sum();
+    return new Grinding(
+        area,
+        volume,
+        areas.isEmpty() ? 0 : areas.get(0).height(),
+        labour.grinding(area),
+        costs.of(0, volume),
+        areas,
+        new Savings(request.units(), floor, costs, labour).all());
   }
 
   /** What one mix makes. */
@@ -240,7 +264,6 @@ public final class Planner {
       findings.warning("covering-unknown", ROOT);
     }
     request.covering().ifPresent(this::warnOfShortEdges);
-    findings.warning("options-in-short", ROOT);
   }
 
   /** A plan holds the floor against the main figure of a covering only. */
