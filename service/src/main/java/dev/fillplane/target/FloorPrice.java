@@ -79,7 +79,10 @@ final class FloorPrice {
     program.priceAtLeast(-grind * constant, -grind, -grind * x, -grind * y);
   }
 
-  /** The height of the level over the mean floor, with the slope and bend of the squares about the floor. */
+  /**
+   * The height of the level over the mean floor, with the slope and bend of the squares about the
+   * floor.
+   */
   Priced squares() {
     double reach = scale.reach();
     double area = floor.area();
