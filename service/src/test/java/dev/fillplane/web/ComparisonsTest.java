@@ -87,12 +87,12 @@ class ComparisonsTest {
     Response answer =
         compare(
             "bags",
-            "thin and hot",
-            "{'target':{'minimumDepth':3},'crew':{'people':1},"
-                + "'conditions':{'air':29,'floor':29,'powder':29,'water':24}}",
-            "deeper",
-            "{'target':{'minimumDepth':8}}");
-    assertEquals(List.of("base", "deeper", "thin and hot"), answer.path("rows.name"));
+            "hot",
+            "{'crew':{'people':1},'conditions':{'air':29,'floor':29,'powder':29,'water':24}}",
+            "deeper and cool",
+            "{'target':{'minimumDepth':5},'crew':{'people':4,'mixers':2},"
+                + "'conditions':{'air':16,'floor':16,'powder':16,'water':14}}");
+    assertEquals(List.of("base", "deeper and cool", "hot"), answer.path("rows.name"));
     assertEquals("breaks", answer.path("rows[2].verdict"));
     assertTrue(answer.<Integer>path("rows[2].bags") < answer.<Integer>path("rows[1].bags"));
   }
