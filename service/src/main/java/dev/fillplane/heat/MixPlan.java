@@ -72,7 +72,13 @@ public final class MixPlan {
     warnings.outside("air-outside-sheet", conditions.air(), place.at("air"));
     warnings.outside("floor-outside-sheet", conditions.floor(), place.at("floor"));
     warnings.outside("mix-outside-sheet", mix, place);
-    warnings.moisture(conditions, mix, place);
+    AirReport.of(conditions, mix).ifPresent(this::warnOfTheAir);
+  }
+
+  private void warnOfTheAir(AirReport report) {
+    AirWarnings warnings = new AirWarnings(report, findings);
+    warnings.base(conditions.floor(), place.at("floor"));
+    warnings.surface(place);
   }
 
   private Needed needed(MixHeat heat) {

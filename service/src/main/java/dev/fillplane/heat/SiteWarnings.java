@@ -41,40 +41,6 @@ final class SiteWarnings {
     }
   }
 
-  /** A base that may sweat, and air that dries the fresh surface; where the humidity is told. */
-  void moisture(Site conditions, double mix, Place place) {
-    double humidity = conditions.humidity().orElse(0);
-    if (!(humidity > 0)) {
-      return;
-    }
-    double dewPoint = AirMoisture.dewPoint(conditions.air(), humidity);
-    if (conditions.floor() < dewPoint + AirMoisture.DEW_MARGIN) {
-      findings.warning(
-          "floor-near-dew-point",
-          place.at("floor"),
-          "temperature",
-          amount(conditions.floor()),
-          "dewPoint",
-          amount(dewPoint),
-          "least",
-          amount(dewPoint + AirMoisture.DEW_MARGIN));
-    }
-    // A thin pour soon takes the temperature of its base.
-    double surface = Math.max(mix, conditions.floor());
-    double rate =
-        AirMoisture.evaporation(surface, conditions.air(), humidity, conditions.airspeed());
-    if (rate > AirMoisture.CAUTION) {
-      boolean stop = rate > AirMoisture.STOP;
-      findings.warning(
-          stop ? "surface-dries-too-fast" : "surface-dries-fast",
-          place,
-          "rate",
-          Amount.of(rate, Dimension.EVAPORATION),
-          "limit",
-          Amount.of(stop ? AirMoisture.STOP : AirMoisture.CAUTION, Dimension.EVAPORATION));
-    }
-  }
-
   private void warn(String code, Place place, double temperature, double from, double to) {
     findings.warning(
         code, place, "temperature", amount(temperature), "from", amount(from), "to", amount(to));
