@@ -32,7 +32,8 @@ public final class DryingPlan {
    */
   public static Drying of(DataSheet sheet, Site conditions, double area, boolean wood) {
     double coldest = Math.max(0, Math.min(conditions.air(), conditions.floor()));
-    double longer = Math.max(1, 1 / Arrhenius.rate(coldest, sheet.workingTimeAt()));
+    double longer =
+        Math.max(1, 1 / Arrhenius.rate(coldest, sheet.workingTimeAt(), sheet.activationEnergy()));
     return new Drying(
         longer * sheet.walkOn(),
         longer * (sheet.walkOn() + PRIMER_DRYING),

@@ -95,6 +95,7 @@ public final class MixChecker {
     SiteWarnings warnings = new SiteWarnings(sheet, findings);
     warnings.water(request.water().temperature(), at("water").at("temperature"));
     warnings.outside("mix-outside-sheet", mix + WorkingTime.MIXING_HEAT, ROOT);
+    warnings.estimated(mix + WorkingTime.MIXING_HEAT, ROOT);
   }
 
   private boolean concreteLike() {

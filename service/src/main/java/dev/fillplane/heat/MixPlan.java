@@ -72,7 +72,14 @@ public final class MixPlan {
     warnings.outside("air-outside-sheet", conditions.air(), place.at("air"));
     warnings.outside("floor-outside-sheet", conditions.floor(), place.at("floor"));
     warnings.outside("mix-outside-sheet", mix, place);
+    warnings.estimated(farther(mix, conditions.floor()), place);
     AirReport.of(conditions, mix).ifPresent(this::warnOfTheAir);
+  }
+
+  /** The one that lies farther from the temperature of the sheet's time. */
+  private double farther(double mix, double floor) {
+    double at = sheet.workingTimeAt();
+    return Math.abs(floor - at) > Math.abs(mix - at) ? floor : mix;
   }
 
   private void warnOfTheAir(AirReport report) {

@@ -10,6 +10,9 @@ import dev.fillplane.quantity.Dimension;
 /** Temperatures on site that the water or the sheet does not bear. */
 final class SiteWarnings {
 
+  /** So near to the sheet's temperature its time is hardly changed, by a quarter at most. */
+  private static final double NEAR = 5;
+
   private final DataSheet sheet;
   private final Findings findings;
 
@@ -38,6 +41,18 @@ final class SiteWarnings {
     TemperatureRange range = sheet.temperatureRange();
     if (temperature < range.from() || temperature > range.to()) {
       warn(code, place, temperature, range.from(), range.to());
+    }
+  }
+
+  /**
+   * A temperature so far from that of the sheet's time that the time rests on the activation
+   * energy; a second time of the sheet speaks for itself.
+   */
+  void estimated(double temperature, Place place) {
+    double at = sheet.workingTimeAt();
+    if (sheet.secondTime().isEmpty() && Math.abs(temperature - at) > NEAR) {
+      findings.warning(
+          "time-is-an-estimate", place, "temperature", amount(temperature), "at", amount(at));
     }
   }
 

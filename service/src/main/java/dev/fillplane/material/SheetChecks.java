@@ -40,7 +40,7 @@ final class SheetChecks {
     checkWater();
     checkYield();
     checkLifts();
-    checkTimes();
+    new TimeChecks(sheet, place, findings).check(wish.activationEnergy());
     checkTemperatures();
   }
 
@@ -106,18 +106,6 @@ final class SheetChecks {
           Amount.of(sheet.minimumLift(), Dimension.HEIGHT),
           "maximum",
           Amount.of(sheet.maximumLift(), Dimension.HEIGHT));
-    }
-  }
-
-  private void checkTimes() {
-    if (sheet.healingTime() > sheet.workingTime() * (1 + ROUNDING)) {
-      findings.error(
-          "healing-above-working",
-          place.at("healingTime"),
-          "healing",
-          Amount.of(sheet.healingTime(), Dimension.TIME),
-          "working",
-          Amount.of(sheet.workingTime(), Dimension.TIME));
     }
   }
 

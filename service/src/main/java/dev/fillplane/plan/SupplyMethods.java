@@ -56,11 +56,13 @@ final class SupplyMethods {
           new Method(
               "working-time-arrhenius",
               "Working and healing time on this floor",
-              "equivalent age, 40 kJ/mol, from the sheet's time at its temperature to the mix and"
-                  + " then toward the slab",
-              "ASTM C1074, constants from memory; an estimate for blended binders, the sheet"
-                  + " governs",
-              "inside the sheet's temperatures; cold is credited with at most 1.25 times"),
+              "equivalent age from the sheet's time at its temperature to the mix and then toward"
+                  + " the slab; the activation energy joins two times of the sheet, else as told,"
+                  + " else 40 kJ/mol",
+              "ASTM C1074, constants from memory, for Portland cement; blends with calcium"
+                  + " aluminate do not follow them: the times of the sheet govern",
+              "inside the sheet's temperatures; cold is credited with at most 1.25 times what is"
+                  + " stated"),
           new Method(
               "drying-times",
               "When the floor may be used",
@@ -79,8 +81,10 @@ final class SupplyMethods {
           new Method(
               "evaporation",
               "Water that leaves the fresh surface",
-              "5 ((Ts + 18)^2.5 - humidity (Ta + 18)^2.5) (V + 4) 1e-6 kg/m2/h",
-              "Uno, ACI Materials Journal 95-M34 (1998); the limits for thin pours are "
+              "5 ((Ts + 18)^2.5 - humidity (Ta + 18)^2.5) (V + 4) 1e-6 kg/m2/h; beside it 0.315 (e0"
+                  + " - ea) (0.253 + 0.060 V)",
+              "Uno, ACI Materials Journal 95-M34 (1998); Menzel, ACI 305R, from memory; the limits"
+                  + " for thin pours are "
                   + Method.TRADE,
               "an estimate, good to about 40 %"));
 

@@ -17,6 +17,8 @@ class MixPlanTest {
 
   private static final DataSheet SHEET = Catalogue.usual();
 
+  private static final String ESTIMATE = "time-is-an-estimate #/conditions";
+
   private final Findings findings = new Findings();
 
   @Test
@@ -45,24 +47,25 @@ class MixPlanTest {
     assertEquals(OptionalDouble.empty(), hot.needed().waterTemperature());
     assertEquals(OptionalDouble.empty(), hot.needed().iceMass());
     assertEquals(
-        List.of("mix-outside-sheet #/conditions", "no-water-helps #/conditions/water"), warnings());
+        List.of("mix-outside-sheet #/conditions", ESTIMATE, "no-water-helps #/conditions/water"),
+        warnings());
   }
 
   @Test
   void coldPowderIsNotMendedWithHotWater() {
     Mix cold = mix(site(12, 12, 5, 20), 1);
     assertEquals(OptionalDouble.empty(), cold.needed().waterTemperature());
-    assertEquals(List.of("no-water-helps #/conditions/water"), warnings());
+    assertEquals(List.of(ESTIMATE, "no-water-helps #/conditions/water"), warnings());
   }
 
   @Test
   void waterThatIsWarmOrOutsideItsLimits() {
     mix(site(20, 20, 20, 25), 1);
-    mix(site(20, 20, 20, 5), 1);
-    mix(site(20, 20, 20, 30), 1);
+    mix(site(20, 20, 25, 5), 1);
+    mix(site(20, 20, 15, 30), 1);
     assertEquals(List.of("water-too-warm #/conditions/water"), warnings());
-    mix(site(20, 20, 20, 30.1), 1);
-    mix(site(20, 20, 20, 4.9), 1);
+    mix(site(20, 20, 15, 30.1), 1);
+    mix(site(20, 20, 25, 4.9), 1);
     assertEquals("water-outside-limits #/conditions/water", warnings().get(1));
     assertEquals("water-outside-limits #/conditions/water", warnings().get(2));
   }
@@ -71,8 +74,30 @@ class MixPlanTest {
   void airAndFloorOutsideTheSheet() {
     mix(site(31, 9, 20, 15), 1);
     assertEquals(
-        List.of("air-outside-sheet #/conditions/air", "floor-outside-sheet #/conditions/floor"),
+        List.of(
+            "air-outside-sheet #/conditions/air",
+            "floor-outside-sheet #/conditions/floor",
+            ESTIMATE),
         warnings());
+  }
+
+  /** 15 minutes hold at 20 C; the mix comes to 19.6 C here. */
+  @Test
+  void aFloorFarFromTheSheetMakesItsTimesAnEstimate() {
+    mix(site(20, 25, 20, 15), 1);
+    mix(site(20, 15, 20, 15), 1);
+    assertEquals(List.of(), warnings());
+    mix(site(20, 25.1, 20, 15), 1);
+    assertEquals(List.of(ESTIMATE), warnings());
+    mix(site(20, 14.9, 20, 15), 1);
+    assertEquals(List.of(ESTIMATE, ESTIMATE), warnings());
+  }
+
+  @Test
+  void aSecondTimeOfTheSheetSpeaksForItself() {
+    DataSheet sheet = SheetsOfTwoTimes.sheet(900, 20, 600, 30);
+    MixPlan.of(sheet, site(28, 28, 26, 20), 0.010, 1, place(), findings);
+    assertEquals(List.of(), warnings());
   }
 
   /** 20 C at 70 %: dew point 14.4 C (published table); 20 C at 50 % still: 0.089 kg/m2/h (Uno). */
@@ -87,6 +112,7 @@ class MixPlanTest {
         List.of(
             "floor-near-dew-point #/conditions/floor",
             "surface-dries-fast #/conditions",
+            ESTIMATE,
             "surface-dries-too-fast #/conditions"),
         warnings());
   }

@@ -130,7 +130,9 @@ final class Jobs {
         180,
         8000,
         10800,
-        86400);
+        86400,
+        40_000,
+        Optional.empty());
   }
 
   private static Room room(String id, Optional<Substrate> substrate, OptionalInt built) {

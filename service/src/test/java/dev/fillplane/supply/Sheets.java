@@ -65,6 +65,8 @@ final class Sheets {
         NONE,
         NONE,
         NONE,
-        NONE);
+        NONE,
+        NONE,
+        Optional.empty());
   }
 }
