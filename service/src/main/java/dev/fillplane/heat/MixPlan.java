@@ -55,7 +55,7 @@ public final class MixPlan {
         MixHeat.of(
             new Portion(bags * sheet.bagMass(), conditions.powder()),
             new Portion(WATER_DENSITY * water, conditions.water()));
-    double mix = heat.mixTemperature() + WorkingTime.MIXING_HEAT;
+    double mix = heat.mixTemperature() + conditions.mixingHeat();
     warn(mix);
     WorkingTime times = WorkingTime.of(sheet);
     return new Mix(
@@ -89,7 +89,7 @@ public final class MixPlan {
   }
 
   private Needed needed(MixHeat heat) {
-    double needed = heat.neededWater(sheet.workingTimeAt() - WorkingTime.MIXING_HEAT);
+    double needed = heat.neededWater(sheet.workingTimeAt() - conditions.mixingHeat());
     if (!WaterBarrel.allows(needed)) {
       findings.warning(
           "no-water-helps",

@@ -41,6 +41,16 @@ class MixPlanTest {
     assertEquals(20, mix(site(25, 25, 28, needed), 1).mixTemperature(), 1e-9);
   }
 
+  /** 20 C powder and 15 C water meet at 17.62 C. */
+  @Test
+  void theHeatOfMixingIsAsTold() {
+    Site cool = new Site(20, 20, 20, 15, OptionalDouble.empty(), 0, Optional.empty(), 0.5);
+    Mix mix = mix(cool, 1);
+    assertEquals((0.22 * 25 * 20 + 5 * 15) / 10.5 + 0.5, mix.mixTemperature(), 1e-9);
+    double needed = mix.needed().waterTemperature().getAsDouble();
+    assertEquals((19.5 * 10.5 - 0.22 * 25 * 20) / 5, needed, 1e-9);
+  }
+
   @Test
   void whereNoWaterHelpsNoneIsNamed() {
     Mix hot = mix(site(30, 30, 35, 25), 1);
@@ -119,7 +129,7 @@ class MixPlanTest {
 
   private static Site air(double air, double floor, double humidity, double kilometres) {
     return new Site(
-        air, floor, 20.0, 15.0, OptionalDouble.of(humidity), kilometres / 3.6, Optional.empty());
+        air, floor, 20.0, 15.0, OptionalDouble.of(humidity), kilometres / 3.6, Optional.empty(), 2);
   }
 
   @Test
@@ -138,31 +148,6 @@ class MixPlanTest {
     assertEquals(none, MixPlan.of(SHEET, site(20, 30, 20, 15), -0.01, 1, place(), findings));
   }
 
-  @Test
-  void dryingTakesTheTimesOfTheSheetOrLonger() {
-    Drying warm = DryingPlan.of(SHEET, site(30, 28, 20, 15), 20, false);
-    assertEquals(3 * 3600, warm.walkOn(), 1e-9);
-    assertEquals(5 * 3600, warm.nextLift(), 1e-9);
-    assertEquals(24 * 3600, warm.covering(), 1e-9);
-    Drying cold = DryingPlan.of(SHEET, site(20, 10, 20, 15), 20, true);
-    assertEquals(24 * 3600 / 0.560, cold.covering(), 50);
-    assertEquals(0, cold.moistureTests());
-    Drying frozen = DryingPlan.of(SHEET, site(-40, -40, 20, 15), 20, false);
-    assertEquals(frozen, DryingPlan.of(SHEET, site(0, 0, 20, 15), 20, false));
-  }
-
-  /** ASTM F2170 section 10.1, from two checklists; the reading of "each further" is derived. */
-  @Test
-  void moistureTestsByArea() {
-    double squareFoot = 0.3048 * 0.3048;
-    assertEquals(3, DryingPlan.moistureTests(1000 * squareFoot));
-    assertEquals(4, DryingPlan.moistureTests(1001 * squareFoot));
-    assertEquals(5, DryingPlan.moistureTests(2500 * squareFoot));
-    assertEquals(12, DryingPlan.moistureTests(10000 * squareFoot));
-    assertEquals(3, DryingPlan.moistureTests(1));
-    assertEquals(0, DryingPlan.moistureTests(0));
-  }
-
   private Mix mix(Site conditions, int bags) {
     return MixPlan.of(SHEET, conditions, 0.010, bags, place(), findings);
   }
@@ -172,7 +157,7 @@ class MixPlanTest {
   }
 
   private static Site site(double air, double floor, double powder, double water) {
-    return new Site(air, floor, powder, water, OptionalDouble.empty(), 0.0, Optional.empty());
+    return new Site(air, floor, powder, water, OptionalDouble.empty(), 0.0, Optional.empty(), 2);
   }
 
   private List<String> warnings() {
