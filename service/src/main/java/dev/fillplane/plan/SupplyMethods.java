@@ -66,11 +66,20 @@ final class SupplyMethods {
           new Method(
               "drying-times",
               "When the floor may be used",
-              "the sheet's times, longer by Arrhenius for the colder of air and floor; tests by"
-                  + " area",
-              "the data sheet; ASTM F2170 for the number of tests; 2 h of primer between lifts is "
-                  + Method.TRADE,
+              "the sheet's times, longer by Arrhenius for the colder of air and floor; next lift"
+                  + " after walk on and primer",
+              "the data sheet; 2 h of primer between lifts is " + Method.TRADE,
               "the sheet's temperatures"),
+          new Method(
+              "slab-moisture",
+              "Whether the slab may be primed",
+              "go up to the limit or under a barrier, else no-go; 3 tests and 1 for each further"
+                  + " 1000 ft2 begun",
+              "ASTM F2170 sections 10.1 and 10.2, from two checklists; 75 % where no limit is told,"
+                  + " from a summary of ASTM F710; the barrier's 24 h are "
+                  + Method.TRADE,
+              "concrete and screeds, not wood; relative humidity in the slab, measured before"
+                  + " priming"),
           new Method(
               "dew-point",
               "Dew point of the air",

@@ -47,6 +47,13 @@ class DryingPlanTest {
     assertEquals(AirReport.of(20, 0.5, 21, 18, 0), air);
   }
 
+  /** A thin pour soon takes the temperature of a floor that is warmer. */
+  @Test
+  void aHotFloorDriesTheSurface() {
+    AirReport air = plan(Catalogue.usual(), site(30, 40, OptionalDouble.of(0.3))).air().get();
+    assertEquals(AirMoisture.evaporation(40, 30, 0.3, 0), air.evaporation(), 1e-12);
+  }
+
   @Test
   void theFreshFloorIsShielded() {
     assertEquals(
