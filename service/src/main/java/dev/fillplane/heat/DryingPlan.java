@@ -22,16 +22,25 @@ public final class DryingPlan {
    * @param mix temperature of the fresh mix
    */
   public static Drying of(DataSheet sheet, Site site, double mix, SlabMoisture slab) {
-    double coldest = Math.max(0, Math.min(site.air(), site.floor()));
-    double rate = Arrhenius.rate(coldest, sheet.workingTimeAt(), sheet.activationEnergy());
-    double longer = Math.max(1, 1 / rate);
+    double longer = longer(sheet, site);
     return new Drying(
         longer * sheet.walkOn(),
-        longer * (sheet.walkOn() + PRIMER_DRYING),
+        nextLift(sheet, site),
         longer * sheet.coveringAfter(),
         slab.tests(),
         slab,
         AirReport.of(site, mix),
         Curing.remarks());
+  }
+
+  /** Time until the next layer may follow: the one below may be walked on and is primed. */
+  public static double nextLift(DataSheet sheet, Site site) {
+    return longer(sheet, site) * (sheet.walkOn() + PRIMER_DRYING);
+  }
+
+  private static double longer(DataSheet sheet, Site site) {
+    double coldest = Math.max(0, Math.min(site.air(), site.floor()));
+    double rate = Arrhenius.rate(coldest, sheet.workingTimeAt(), sheet.activationEnergy());
+    return Math.max(1, 1 / rate);
   }
 }

@@ -89,6 +89,7 @@ final class SheetMaker {
         MassBalance.wetDensity(bagMass, water, fill),
         or(wish.minimumLift(), base.map(DataSheet::minimumLift), minimumLift()),
         or(wish.maximumLift(), base.map(DataSheet::maximumLift), maximumLift()),
+        wish.aggregate().or(() -> base.flatMap(DataSheet::aggregate)),
         working,
         healingTime(base, working),
         workingTimeAt(base),

@@ -3,14 +3,17 @@ package dev.fillplane.plan;
 import dev.fillplane.bay.BayPlan;
 import dev.fillplane.bay.RibbonRule;
 import dev.fillplane.depth.DepthSummary;
+import dev.fillplane.depth.GroundArea;
 import dev.fillplane.depth.VolumeDraws;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.FindingsException;
 import dev.fillplane.finding.Place;
 import dev.fillplane.flatness.Covering;
+import dev.fillplane.flatness.Enough;
 import dev.fillplane.flatness.FlatnessCheck;
 import dev.fillplane.flatness.FlatnessLimit;
 import dev.fillplane.flatness.FlatnessSummary;
+import dev.fillplane.flatness.GapLimit;
 import dev.fillplane.heat.Conditions;
 import dev.fillplane.heat.DryingPlan;
 import dev.fillplane.heat.Mix;
@@ -26,6 +29,8 @@ import dev.fillplane.pour.CoolerWater;
 import dev.fillplane.pour.HotterThanSheet;
 import dev.fillplane.pour.Pour;
 import dev.fillplane.pour.PourPlanner;
+import dev.fillplane.quantity.Amount;
+import dev.fillplane.quantity.Dimension;
 import dev.fillplane.room.RoomCheck;
 import dev.fillplane.room.Substrate;
 import dev.fillplane.safety.Note;
@@ -43,6 +48,7 @@ import dev.fillplane.supply.Quantities;
 import dev.fillplane.supply.Supplies;
 import dev.fillplane.survey.Elevations;
 import dev.fillplane.survey.SurveyAdjustment;
+import dev.fillplane.target.PricesCheck;
 import java.util.List;
 import java.util.Optional;
 
@@ -97,6 +103,10 @@ public final class Planner {
 
   private LevelledFloor floor() {
     Terms.check(request, findings);
+    request
+        .target()
+        .prices()
+        .ifPresent(prices -> PricesCheck.check(prices, ROOT.at("target").at("prices"), findings));
     RoomCheck.check(request.rooms(), ROOT.at("rooms"), findings);
     DataSheet sheet = Catalogue.resolve(request.material(), ROOT.at("material"), findings);
     return new LevelledFloor(request, sheet, findings);
@@ -109,15 +119,9 @@ public final class Planner {
     DepthSummary depth = told.depth();
     Bags bags = bags(floor.draws(), sheet);
     Quantities quantities =
-        Supplies.of(
-            request.rooms(),
-            floor.field(),
-            depth,
-            bags,
-            drivers(floor.draws()),
-            sheet,
-            ROOT.at("material"),
-            findings);
+        Supplies.of(request.rooms(), floor.field(), depth, sheet)
+            .quantities(
+                bags, drivers(floor.draws()), DryingPlan.nextLift(sheet, site), ROOT, findings);
     DataSheet asPoured = sheet.yielding(BagOdds.planned(depth.volume(), depth.pouredArea(), sheet));
     BatchLimit.check(depth.volume(), batch(asPoured), ROOT.at("crew").at("bagsPerBatch"), findings);
     findings.throwIfErrors();
@@ -137,6 +141,8 @@ public final class Planner {
     List<Pin> pins = Pins.of(bays, floor.field());
     List<Rail> rails = Rails.of(bays, floor.field(), request.equipment().screedLength());
     FlatnessSummary flatness = flatness(floor, !pins.isEmpty() || !rails.isEmpty());
+    Costs costs = new Costs(request.target().prices());
+    Labour labour = labour(quantities, depth, pour);
     PourCautions.warn(depth, quantities, pour, flatness, ROOT, findings);
     findings.throwIfErrors();
     return new Plan(
@@ -148,7 +154,8 @@ public final class Planner {
         quantities,
         mix,
         pour,
-        Options.of(request, floor, flatness, bags, pour),
+        Options.of(request, floor, flatness, costs, labour),
+        grinding(floor, costs, labour),
         pins,
         rails,
         flatness,
@@ -156,6 +163,26 @@ public final class Planner {
         safety(depth, sheet, bags, pour, rails),
         findings.warnings(),
         computed);
+  }
+
+  /** Times of pouring are at the rate of the planned pour. */
+  private Labour labour(Quantities quantities, DepthSummary depth, Pour pour) {
+    int bags = quantities.bags().likely();
+    return new Labour(request, quantities, depth.area(), bags > 0 ? pour.minutes() / bags : 0);
+  }
+
+  private Grinding grinding(LevelledFloor floor, Costs costs, Labour labour) {
+    List<GroundArea> areas = floor.groundAreas(floor.field());
+    double area = areas.stream().mapToDouble(GroundArea::area).sum();
+    double volume = areas.stream().mapToDouble(GroundArea::volume).sum();
+    return new Grinding(
+        area,
+        volume,
+        areas.isEmpty() ? 0 : areas.get(0).height(),
+        labour.grinding(area),
+        costs.of(0, volume),
+        areas,
+        new Savings(request.units(), floor, costs, labour).all());
   }
 
   /** What one mix makes. */
@@ -202,9 +229,7 @@ public final class Planner {
     FlatnessSummary flatness =
         FlatnessCheck.of(
             floor.polygons(), floor.sample()::elevation, floor.meanDeviation(), limit, guided);
-    return floor.isThinlyRead()
-        ? new FlatnessSummary(flatness.before().unseen(), limit, flatness.after())
-        : flatness;
+    return floor.isThinlyRead() ? flatness.unseen() : flatness;
   }
 
   private SlabMoisture slab(LevelledFloor floor) {
@@ -247,6 +272,21 @@ public final class Planner {
     if (site.humidity().isEmpty()) {
       findings.warning("humidity-unknown", ROOT.at("conditions"));
     }
-    findings.warning("options-in-short", ROOT);
+    request.covering().ifPresent(this::warnOfShortEdges);
+  }
+
+  /** A plan holds the floor against the main figure of a covering only. */
+  private void warnOfShortEdges(Covering covering) {
+    if (covering.tolerance().enough() == Enough.ALL) {
+      for (GapLimit shorter : covering.tolerance().shorterEdges()) {
+        findings.warning(
+            "covering-short-edge",
+            ROOT.at("covering"),
+            "straightedge",
+            Amount.of(shorter.straightedge(), Dimension.PLAN),
+            "gap",
+            Amount.of(shorter.gap(), Dimension.HEIGHT));
+      }
+    }
   }
 }

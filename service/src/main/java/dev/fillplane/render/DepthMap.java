@@ -24,6 +24,9 @@ public final class DepthMap {
   private final GuideLayer guides;
   private final OpeningLayer openings;
   private final NextLayer next;
+  private final GroundLayer ground;
+  private final LiftLayer lifts;
+  private final GapLayer gaps;
   private final DeviationLayer deviation;
   private final Svg map = new Svg();
 
@@ -40,6 +43,9 @@ public final class DepthMap {
     guides = new GuideLayer(sheet);
     openings = new OpeningLayer(sheet);
     next = new NextLayer(sheet);
+    ground = new GroundLayer(sheet);
+    lifts = new LiftLayer(sheet);
+    gaps = new GapLayer(sheet);
     deviation = new DeviationLayer(sheet);
     shapes();
     texts();
@@ -65,8 +71,11 @@ public final class DepthMap {
   private void shapes() {
     map.add(ColourLayer.draw(sheet))
         .add(deviation.draw())
+        .add(ground.draw())
         .add(ribbons.draw())
         .add(ContourLayer.draw(sheet))
+        .add(lifts.draw())
+        .add(gaps.draw())
         .add(RoomLayer.draw(sheet))
         .add(guides.draw())
         .add(readings.draw())
@@ -82,6 +91,8 @@ public final class DepthMap {
     ribbons.numberEnds();
     RoomLayer.name(sheet);
     openings.label();
+    ground.label();
+    gaps.label();
     spots.labelProbes();
     guides.label();
     ribbons.numberOthers();
@@ -95,7 +106,8 @@ public final class DepthMap {
   }
 
   private String document() {
-    Legend legend = new Legend(sheet, readings, ribbons, next, deviation);
+    Legend legend =
+        new Legend(sheet, readings, ribbons, next, deviation).with(ground).with(lifts).with(gaps);
     double height = Math.ceil(layout.height(legend.height(layout.legendColumns())));
     Svg svg = new Svg();
     svg.open(

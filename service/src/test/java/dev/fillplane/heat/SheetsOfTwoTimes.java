@@ -41,6 +41,7 @@ final class SheetsOfTwoTimes {
             NONE,
             NONE,
             NONE,
+            Optional.empty(),
             time,
             NONE,
             at,

@@ -11,6 +11,7 @@ final class Wishes {
   private final Map<String, Double> told = new HashMap<>();
   private Optional<String> id = Optional.empty();
   private Optional<WaterRange> water = Optional.empty();
+  private Optional<Aggregate> aggregate = Optional.empty();
   private Optional<TemperatureRange> temperatures = Optional.empty();
   private Optional<StatedTime> second = Optional.empty();
 
@@ -40,6 +41,11 @@ final class Wishes {
     return this;
   }
 
+  Wishes aggregate(Aggregate told) {
+    aggregate = Optional.of(told);
+    return this;
+  }
+
   Wishes temperatures(double from, double to) {
     temperatures = Optional.of(new TemperatureRange(from, to));
     return this;
@@ -61,6 +67,7 @@ final class Wishes {
         value("wetDensity"),
         value("minimumLift"),
         value("maximumLift"),
+        aggregate,
         value("workingTime"),
         value("healingTime"),
         value("workingTimeAt"),
