@@ -1,25 +1,25 @@
 package dev.fillplane.heat;
 
+import static dev.fillplane.material.ActivationEnergy.GAS_CONSTANT;
+import static dev.fillplane.material.ActivationEnergy.KELVIN;
+
 /**
  * How fast a mix sets against a temperature of reference: equivalent age of ASTM C1074, {@code
- * exp[-Ea/R (1/T - 1/Tr)]} with T in kelvin.
+ * exp[-Ea/R (1/T - 1/Tr)]} with T in kelvin. An estimate between the times that a sheet states.
  *
- * <p>Ea 40 kJ/mol, of Portland cement without admixtures (ASTM C1074, from memory). Levellers are
- * often blends, so this is an estimate.
+ * @see dev.fillplane.material.ActivationEnergy
  */
 public final class Arrhenius {
 
-  /** Activation energy in J/mol. */
-  public static final double ACTIVATION_ENERGY = 40_000;
-
-  private static final double GAS_CONSTANT = 8.314;
-  private static final double KELVIN = 273.15;
-
   private Arrhenius() {}
 
-  /** Rate at {@code temperature} as a multiple of that at {@code reference}; above -273 C. */
-  public static double rate(double temperature, double reference) {
+  /**
+   * Rate at {@code temperature} as a multiple of that at {@code reference}; above -273 C.
+   *
+   * @param activationEnergy in J/mol
+   */
+  public static double rate(double temperature, double reference, double activationEnergy) {
     double inverse = 1 / (temperature + KELVIN) - 1 / (reference + KELVIN);
-    return Math.exp(-ACTIVATION_ENERGY / GAS_CONSTANT * inverse);
+    return Math.exp(-activationEnergy / GAS_CONSTANT * inverse);
   }
 }

@@ -8,7 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * The weather on site as the caller tells it. What is not told is assumed by {@link #site()}.
+ * The weather on site and the moisture of the slab as the caller tells them. What is not told is
+ * assumed by {@link #site()}.
  *
  * @param air air over the floor; 20 C
  * @param floor surface of the base; 2 K below the air, 10 K more in the sun
@@ -18,6 +19,8 @@ import java.util.OptionalDouble;
  * @param airspeed draught over the floor; 0
  * @param ventilated whether dust and vapour are carried off, if known
  * @param sun whether the sun shines on the floor; no
+ * @param mixingHeat what the mixer adds to the mix; 2 K
+ * @param slab moisture of the slab; unknown
  */
 public record Conditions(
     @Measured(Dimension.TEMPERATURE) OptionalDouble air,
@@ -27,7 +30,9 @@ public record Conditions(
     OptionalDouble humidity,
     @Measured(Dimension.AIRSPEED) OptionalDouble airspeed,
     Optional<Boolean> ventilated,
-    Boolean sun) {
+    Boolean sun,
+    @Measured(Dimension.TEMPERATURE_DIFFERENCE) OptionalDouble mixingHeat,
+    Slab slab) {
 
   /** Temperature of the air where none is told. */
   public static final double USUAL_AIR = 20;
@@ -41,12 +46,13 @@ public record Conditions(
   /** Fills in what was left out. */
   public Conditions {
     sun = sun == null ? Boolean.FALSE : sun;
+    slab = slab == null ? Slab.unknown() : slab;
   }
 
   /** Nothing told. */
   public static Conditions unknown() {
     OptionalDouble none = OptionalDouble.empty();
-    return new Conditions(none, none, none, none, none, none, Optional.empty(), null);
+    return new Conditions(none, none, none, none, none, none, Optional.empty(), null, none, null);
   }
 
   /** The same with every gap filled. */
@@ -59,7 +65,8 @@ public record Conditions(
         water.orElse(USUAL_WATER),
         humidity,
         airspeed.orElse(0),
-        ventilated);
+        ventilated,
+        mixingHeat.orElse(WorkingTime.MIXING_HEAT));
   }
 
   /** The temperatures that were not told, in words. */

@@ -19,8 +19,7 @@ public final class MixChecker {
   /** Most ice as a share of all water, melted or not (ACI 305, as quoted in a trade magazine). */
   public static final double MOST_ICE = 0.75;
 
-  private static final double COLDEST = -30;
-  private static final double HOTTEST = 100;
+  private static final ToldRange RANGE = new ToldRange(Dimension.TEMPERATURE, -30, 100);
 
   private static final Place ROOT = Place.root();
 
@@ -79,19 +78,7 @@ public final class MixChecker {
   }
 
   private void within(double temperature, String name, Place place) {
-    if (!(temperature >= COLDEST && temperature <= HOTTEST)) {
-      findings.error(
-          "out-of-range",
-          place.at("temperature"),
-          "name",
-          name,
-          "told",
-          Amount.of(temperature, Dimension.TEMPERATURE),
-          "from",
-          Amount.of(COLDEST, Dimension.TEMPERATURE),
-          "to",
-          Amount.of(HOTTEST, Dimension.TEMPERATURE));
-    }
+    RANGE.check(temperature, name, place.at("temperature"), findings);
   }
 
   private void positive(double mass, Place place) {
@@ -108,6 +95,7 @@ public final class MixChecker {
     SiteWarnings warnings = new SiteWarnings(sheet, findings);
     warnings.water(request.water().temperature(), at("water").at("temperature"));
     warnings.outside("mix-outside-sheet", mix + WorkingTime.MIXING_HEAT, ROOT);
+    warnings.estimated(mix + WorkingTime.MIXING_HEAT, ROOT);
   }
 
   private boolean concreteLike() {

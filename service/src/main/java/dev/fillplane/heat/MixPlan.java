@@ -55,7 +55,7 @@ public final class MixPlan {
         MixHeat.of(
             new Portion(bags * sheet.bagMass(), conditions.powder()),
             new Portion(WATER_DENSITY * water, conditions.water()));
-    double mix = heat.mixTemperature() + WorkingTime.MIXING_HEAT;
+    double mix = heat.mixTemperature() + conditions.mixingHeat();
     warn(mix);
     WorkingTime times = WorkingTime.of(sheet);
     return new Mix(
@@ -72,11 +72,24 @@ public final class MixPlan {
     warnings.outside("air-outside-sheet", conditions.air(), place.at("air"));
     warnings.outside("floor-outside-sheet", conditions.floor(), place.at("floor"));
     warnings.outside("mix-outside-sheet", mix, place);
-    warnings.moisture(conditions, mix, place);
+    warnings.estimated(farther(mix, conditions.floor()), place);
+    AirReport.of(conditions, mix).ifPresent(this::warnOfTheAir);
+  }
+
+  /** The one that lies farther from the temperature of the sheet's time. */
+  private double farther(double mix, double floor) {
+    double at = sheet.workingTimeAt();
+    return Math.abs(floor - at) > Math.abs(mix - at) ? floor : mix;
+  }
+
+  private void warnOfTheAir(AirReport report) {
+    AirWarnings warnings = new AirWarnings(report, findings);
+    warnings.base(conditions.floor(), place.at("floor"));
+    warnings.surface(place);
   }
 
   private Needed needed(MixHeat heat) {
-    double needed = heat.neededWater(sheet.workingTimeAt() - WorkingTime.MIXING_HEAT);
+    double needed = heat.neededWater(sheet.workingTimeAt() - conditions.mixingHeat());
     if (!WaterBarrel.allows(needed)) {
       findings.warning(
           "no-water-helps",

@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param humidity relative humidity of the air, 0 to 1, if known
  * @param airspeed draught over the floor
  * @param ventilated whether dust and vapour are carried off, if known
+ * @param mixingHeat what the mixer adds to the temperature of the mix
  */
 public record Site(
     double air,
@@ -21,4 +22,5 @@ public record Site(
     double water,
     OptionalDouble humidity,
     double airspeed,
-    Optional<Boolean> ventilated) {}
+    Optional<Boolean> ventilated,
+    double mixingHeat) {}

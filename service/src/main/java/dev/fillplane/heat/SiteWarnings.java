@@ -10,6 +10,9 @@ import dev.fillplane.quantity.Dimension;
 /** Temperatures on site that the water or the sheet does not bear. */
 final class SiteWarnings {
 
+  /** So near to the sheet's temperature its time is hardly changed, by a quarter at most. */
+  private static final double NEAR = 5;
+
   private final DataSheet sheet;
   private final Findings findings;
 
@@ -41,37 +44,15 @@ final class SiteWarnings {
     }
   }
 
-  /** A base that may sweat, and air that dries the fresh surface; where the humidity is told. */
-  void moisture(Site conditions, double mix, Place place) {
-    double humidity = conditions.humidity().orElse(0);
-    if (!(humidity > 0)) {
-      return;
-    }
-    double dewPoint = AirMoisture.dewPoint(conditions.air(), humidity);
-    if (conditions.floor() < dewPoint + AirMoisture.DEW_MARGIN) {
+  /**
+   * A temperature so far from that of the sheet's time that the time rests on the activation
+   * energy; a second time of the sheet speaks for itself.
+   */
+  void estimated(double temperature, Place place) {
+    double at = sheet.workingTimeAt();
+    if (sheet.secondTime().isEmpty() && Math.abs(temperature - at) > NEAR) {
       findings.warning(
-          "floor-near-dew-point",
-          place.at("floor"),
-          "temperature",
-          amount(conditions.floor()),
-          "dewPoint",
-          amount(dewPoint),
-          "least",
-          amount(dewPoint + AirMoisture.DEW_MARGIN));
-    }
-    // A thin pour soon takes the temperature of its base.
-    double surface = Math.max(mix, conditions.floor());
-    double rate =
-        AirMoisture.evaporation(surface, conditions.air(), humidity, conditions.airspeed());
-    if (rate > AirMoisture.CAUTION) {
-      boolean stop = rate > AirMoisture.STOP;
-      findings.warning(
-          stop ? "surface-dries-too-fast" : "surface-dries-fast",
-          place,
-          "rate",
-          Amount.of(rate, Dimension.EVAPORATION),
-          "limit",
-          Amount.of(stop ? AirMoisture.STOP : AirMoisture.CAUTION, Dimension.EVAPORATION));
+          "time-is-an-estimate", place, "temperature", amount(temperature), "at", amount(at));
     }
   }
 

@@ -13,11 +13,11 @@ import dev.fillplane.material.TemperatureRange;
  *
  * <p>Outside the sheet's temperature range nothing is extrapolated: the end of the range holds
  * ({@link MixPlan} warns). Cold is never credited with more than {@link #MOST_CREDIT} of the stated
- * time. Depths in m, times in s, temperatures in C.
+ * time, of the longer one where the sheet states two. Depths in m, times in s, temperatures in C.
  */
 public final class WorkingTime {
 
-  /** Longest time as a multiple of the sheet's (common practice, no source). */
+  /** Longest time as a multiple of the longest of the sheet's (common practice, no source). */
   public static final double MOST_CREDIT = 1.25;
 
   /** What the mixer adds to the mix, 0 to 4 K (common practice, no source). */
@@ -52,7 +52,7 @@ public final class WorkingTime {
   }
 
   private double spend(double stated, double mix, double slab, double depth) {
-    double most = MOST_CREDIT * stated;
+    double most = MOST_CREDIT * stated * sheet.longestWorkingTime() / sheet.workingTime();
     double age = 0;
     for (int step = 0; step * STEP < most; step++) {
       double start = step * STEP;
@@ -73,6 +73,6 @@ public final class WorkingTime {
   private double rate(double temperature) {
     TemperatureRange range = sheet.temperatureRange();
     double held = Math.max(range.from(), Math.min(range.to(), temperature));
-    return Arrhenius.rate(held, sheet.workingTimeAt());
+    return Arrhenius.rate(held, sheet.workingTimeAt(), sheet.activationEnergy());
   }
 }

@@ -25,6 +25,8 @@ import java.util.Optional;
  * @param primerCoverage area that a volume of primer covers in one coat on a normal base
  * @param walkOn time until people may walk on it, at workingTimeAt
  * @param coveringAfter time until it may be covered, at workingTimeAt
+ * @param activationEnergy how strongly these times answer to temperature
+ * @param secondTime the working time at another temperature, if the sheet states one
  */
 public record DataSheet(
     Optional<String> id,
@@ -44,7 +46,19 @@ public record DataSheet(
     @Measured(Dimension.TIME) double mixTime,
     @Measured(Dimension.COVERAGE) double primerCoverage,
     @Measured(Dimension.TIME) double walkOn,
-    @Measured(Dimension.TIME) double coveringAfter) {
+    @Measured(Dimension.TIME) double coveringAfter,
+    @Measured(Dimension.MOLAR_ENERGY) double activationEnergy,
+    Optional<StatedTime> secondTime) {
+
+  /** The working time with its temperature. */
+  public StatedTime firstTime() {
+    return new StatedTime(workingTime, workingTimeAt);
+  }
+
+  /** The longest working time that is stated. */
+  public double longestWorkingTime() {
+    return Math.max(workingTime, secondTime.map(StatedTime::workingTime).orElse(workingTime));
+  }
 
   /** The same sheet with another yield of a bag. */
   public DataSheet yielding(double volume) {
@@ -66,6 +80,8 @@ public record DataSheet(
         mixTime,
         primerCoverage,
         walkOn,
-        coveringAfter);
+        coveringAfter,
+        activationEnergy,
+        secondTime);
   }
 }

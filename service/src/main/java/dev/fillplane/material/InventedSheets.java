@@ -90,6 +90,8 @@ final class InventedSheets {
         SheetDefaults.MIX_TIME,
         SheetDefaults.PRIMER_COVERAGE,
         times.walkOn,
-        times.covering);
+        times.covering,
+        ActivationEnergy.USUAL,
+        Optional.empty());
   }
 }

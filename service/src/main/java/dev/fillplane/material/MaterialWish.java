@@ -28,7 +28,9 @@ public record MaterialWish(
     @Measured(Dimension.TIME) OptionalDouble mixTime,
     @Measured(Dimension.COVERAGE) OptionalDouble primerCoverage,
     @Measured(Dimension.TIME) OptionalDouble walkOn,
-    @Measured(Dimension.TIME) OptionalDouble coveringAfter) {
+    @Measured(Dimension.TIME) OptionalDouble coveringAfter,
+    @Measured(Dimension.MOLAR_ENERGY) OptionalDouble activationEnergy,
+    Optional<StatedTime> secondTime) {
 
   /** Nothing told: the usual sheet of the catalogue. */
   public static MaterialWish usual() {
@@ -51,6 +53,8 @@ public record MaterialWish(
         none,
         none,
         none,
-        none);
+        none,
+        none,
+        Optional.empty());
   }
 }

@@ -41,7 +41,7 @@ final class SheetChecks {
     checkYield();
     checkLifts();
     sheet.aggregate().ifPresent(this::checkAggregate);
-    checkTimes();
+    new TimeChecks(sheet, place, findings).check(wish.activationEnergy());
     checkTemperatures();
   }
 
@@ -122,18 +122,6 @@ final class SheetChecks {
           Amount.of(aggregate.neatCap(), Dimension.HEIGHT),
           "depth",
           Amount.of(aggregate.minimumDepth(), Dimension.HEIGHT));
-    }
-  }
-
-  private void checkTimes() {
-    if (sheet.healingTime() > sheet.workingTime() * (1 + ROUNDING)) {
-      findings.error(
-          "healing-above-working",
-          place.at("healingTime"),
-          "healing",
-          Amount.of(sheet.healingTime(), Dimension.TIME),
-          "working",
-          Amount.of(sheet.workingTime(), Dimension.TIME));
     }
   }
 

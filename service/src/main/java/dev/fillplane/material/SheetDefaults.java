@@ -3,8 +3,8 @@ package dev.fillplane.material;
 /**
  * What holds where a sheet is silent. Common practice, no source.
  *
- * <p>Beside these: cement as binder, and a healing time of {@link #HEALING_SHARE} of the working
- * time.
+ * <p>Beside these: cement as binder, {@link ActivationEnergy#USUAL}, and a healing time of {@link
+ * #HEALING_SHARE} of the working time.
  */
 public final class SheetDefaults {
 

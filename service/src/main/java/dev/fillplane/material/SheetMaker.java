@@ -24,7 +24,7 @@ final class SheetMaker {
   /** The sheet; of no use where it left errors. */
   DataSheet make() {
     Optional<DataSheet> base = wish.id().flatMap(Catalogue::find);
-    boolean known = wish.id().isEmpty() ? complete() : known(base);
+    boolean known = (wish.id().isEmpty() ? complete() : known(base)) & timesKnown(base);
     boolean rangesRight = ValueRanges.check(wish, place, findings);
     if (!known || !rangesRight) {
       return Catalogue.usual();
@@ -57,6 +57,13 @@ final class SheetMaker {
     return bag && water && fill;
   }
 
+  /** A second time says nothing beside one that is only assumed. */
+  private boolean timesKnown(Optional<DataSheet> base) {
+    return wish.secondTime().isEmpty()
+        || base.isPresent()
+        || told(wish.workingTime(), "workingTime");
+  }
+
   private boolean told(OptionalDouble value, String name) {
     if (value.isEmpty()) {
       findings.error("sheet-value-missing", place, "name", name);
@@ -85,7 +92,7 @@ final class SheetMaker {
         wish.aggregate().or(() -> base.flatMap(DataSheet::aggregate)),
         working,
         healingTime(base, working),
-        or(wish.workingTimeAt(), base.map(DataSheet::workingTimeAt), SheetDefaults.WORKING_TIME_AT),
+        workingTimeAt(base),
         wish.temperatureRange()
             .or(() -> base.map(DataSheet::temperatureRange))
             .orElse(SheetDefaults.TEMPERATURE_RANGE),
@@ -95,7 +102,24 @@ final class SheetMaker {
             base.map(DataSheet::primerCoverage),
             SheetDefaults.PRIMER_COVERAGE),
         or(wish.walkOn(), base.map(DataSheet::walkOn), SheetDefaults.WALK_ON),
-        or(wish.coveringAfter(), base.map(DataSheet::coveringAfter), SheetDefaults.COVERING_AFTER));
+        or(wish.coveringAfter(), base.map(DataSheet::coveringAfter), SheetDefaults.COVERING_AFTER),
+        activationEnergy(base, working),
+        wish.secondTime());
+  }
+
+  /** As told, else that between the two times, else that of the base. */
+  private double activationEnergy(Optional<DataSheet> base, double working) {
+    if (wish.activationEnergy().isPresent() || wish.secondTime().isEmpty()) {
+      return or(
+          wish.activationEnergy(), base.map(DataSheet::activationEnergy), ActivationEnergy.USUAL);
+    }
+    StatedTime first = new StatedTime(working, workingTimeAt(base));
+    return ActivationEnergy.between(first, wish.secondTime().get());
+  }
+
+  private double workingTimeAt(Optional<DataSheet> base) {
+    return or(
+        wish.workingTimeAt(), base.map(DataSheet::workingTimeAt), SheetDefaults.WORKING_TIME_AT);
   }
 
   /** The default, but never above what is told as the maximum. */

@@ -70,6 +70,19 @@ final class ValueRanges {
     positive(wish.mixTime(), "mixTime", 1, 120 * MINUTE, Dimension.TIME);
     positive(wish.walkOn(), "walkOn", MINUTE, 365 * DAY, Dimension.TIME);
     positive(wish.coveringAfter(), "coveringAfter", MINUTE, 365 * DAY, Dimension.TIME);
+    wish.secondTime().ifPresent(this::checkSecondTime);
+    within(
+        wish.activationEnergy(),
+        "activationEnergy",
+        ActivationEnergy.LEAST,
+        ActivationEnergy.MOST,
+        Dimension.MOLAR_ENERGY);
+  }
+
+  private void checkSecondTime(StatedTime second) {
+    OptionalDouble time = OptionalDouble.of(second.workingTime());
+    positive(time, "secondTime", MINUTE / 2, DAY, Dimension.TIME);
+    plausible(OptionalDouble.of(second.workingTimeAt()), "secondTime");
   }
 
   private void checkTemperatures(MaterialWish wish) {

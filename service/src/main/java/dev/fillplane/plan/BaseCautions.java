@@ -10,7 +10,6 @@ import dev.fillplane.room.Room;
 import dev.fillplane.room.Substrate;
 import dev.fillplane.supply.Minimums;
 import java.util.List;
-import java.util.Optional;
 
 /** What the base of each room asks for before it is primed (common practice, no source). */
 final class BaseCautions {
@@ -31,9 +30,6 @@ final class BaseCautions {
       }
       room.substrate().ifPresent(base -> warn(room, base, sheet, place.at("substrate"), findings));
     }
-    if (rooms.stream().anyMatch(room -> !isWood(room))) {
-      findings.warning("slab-moisture-unknown", Place.root());
-    }
   }
 
   private static void warn(
@@ -48,9 +44,5 @@ final class BaseCautions {
       Amount least = Amount.of(Minimums.ON_WOOD, Dimension.HEIGHT);
       findings.warning("wood-base", place, "room", room.id(), "minimum", least);
     }
-  }
-
-  private static boolean isWood(Room room) {
-    return room.substrate().equals(Optional.of(Substrate.WOOD));
   }
 }

@@ -15,11 +15,13 @@ import dev.fillplane.flatness.FlatnessLimit;
 import dev.fillplane.flatness.FlatnessSummary;
 import dev.fillplane.flatness.GapLimit;
 import dev.fillplane.heat.Conditions;
-import dev.fillplane.heat.Drying;
 import dev.fillplane.heat.DryingPlan;
 import dev.fillplane.heat.Mix;
 import dev.fillplane.heat.MixPlan;
 import dev.fillplane.heat.Site;
+import dev.fillplane.heat.Slab;
+import dev.fillplane.heat.SlabCheck;
+import dev.fillplane.heat.SlabMoisture;
 import dev.fillplane.heat.WorkingTime;
 import dev.fillplane.material.Catalogue;
 import dev.fillplane.material.DataSheet;
@@ -116,15 +118,16 @@ public final class Planner {
     FloorAnswer told = new FloorAnswer(request, floor, findings);
     DepthSummary depth = told.depth();
     Bags bags = bags(floor.draws(), sheet);
-    Drying drying = drying(sheet, depth);
     Quantities quantities =
         Supplies.of(request.rooms(), floor.field(), depth, sheet)
-            .quantities(bags, drivers(floor.draws()), drying.nextLift(), ROOT, findings);
+            .quantities(
+                bags, drivers(floor.draws()), DryingPlan.nextLift(sheet, site), ROOT, findings);
     DataSheet asPoured = sheet.yielding(BagOdds.planned(depth.volume(), depth.pouredArea(), sheet));
     BatchLimit.check(depth.volume(), batch(asPoured), ROOT.at("crew").at("bagsPerBatch"), findings);
     findings.throwIfErrors();
     warnOfTheUnknown();
     BaseCautions.warn(request.rooms(), sheet, findings);
+    SlabMoisture slab = slab(floor);
     Mix mix =
         MixPlan.of(
             sheet,
@@ -156,7 +159,7 @@ public final class Planner {
         pins,
         rails,
         flatness,
-        drying,
+        DryingPlan.of(sheet, site, mix.mixTemperature(), slab),
         safety(depth, sheet, bags, pour, rails),
         findings.warnings(),
         computed);
@@ -229,11 +232,14 @@ public final class Planner {
     return floor.isThinlyRead() ? flatness.unseen() : flatness;
   }
 
-  private Drying drying(DataSheet sheet, DepthSummary depth) {
-    boolean wood =
-        request.rooms().stream()
-            .allMatch(room -> room.substrate().equals(Optional.of(Substrate.WOOD)));
-    return DryingPlan.of(sheet, site, depth.area(), wood);
+  private SlabMoisture slab(LevelledFloor floor) {
+    Slab slab = request.conditions().map(Conditions::slab).orElseGet(Slab::unknown);
+    double area = 0;
+    for (int i = 0; i < request.rooms().size(); i++) {
+      boolean wood = request.rooms().get(i).substrate().equals(Optional.of(Substrate.WOOD));
+      area += wood ? 0 : floor.polygons().get(i).getArea();
+    }
+    return SlabCheck.of(slab, area, ROOT.at("conditions").at("slab"), findings);
   }
 
   private List<Note> safety(
@@ -262,6 +268,9 @@ public final class Planner {
     }
     if (request.covering().isEmpty()) {
       findings.warning("covering-unknown", ROOT);
+    }
+    if (site.humidity().isEmpty()) {
+      findings.warning("humidity-unknown", ROOT.at("conditions"));
     }
     request.covering().ifPresent(this::warnOfShortEdges);
   }

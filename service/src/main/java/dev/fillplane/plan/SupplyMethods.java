@@ -70,19 +70,30 @@ final class SupplyMethods {
           new Method(
               "working-time-arrhenius",
               "Working and healing time on this floor",
-              "equivalent age, 40 kJ/mol, from the sheet's time at its temperature to the mix and"
-                  + " then toward the slab",
-              "ASTM C1074, constants from memory; an estimate for blended binders, the sheet"
-                  + " governs",
-              "inside the sheet's temperatures; cold is credited with at most 1.25 times"),
+              "equivalent age from the sheet's time at its temperature to the mix and then toward"
+                  + " the slab; the activation energy joins two times of the sheet, else as told,"
+                  + " else 40 kJ/mol",
+              "ASTM C1074, constants from memory, for Portland cement; blends with calcium"
+                  + " aluminate do not follow them: the times of the sheet govern",
+              "inside the sheet's temperatures; cold is credited with at most 1.25 times what is"
+                  + " stated"),
           new Method(
               "drying-times",
               "When the floor may be used",
-              "the sheet's times, longer by Arrhenius for the colder of air and floor; tests by"
-                  + " area",
-              "the data sheet; ASTM F2170 for the number of tests; 2 h of primer between lifts is "
-                  + Method.TRADE,
+              "the sheet's times, longer by Arrhenius for the colder of air and floor; next lift"
+                  + " after walk on and primer",
+              "the data sheet; 2 h of primer between lifts is " + Method.TRADE,
               "the sheet's temperatures"),
+          new Method(
+              "slab-moisture",
+              "Whether the slab may be primed",
+              "go up to the limit or under a barrier, else no-go; 3 tests and 1 for each further"
+                  + " 1000 ft2 begun",
+              "ASTM F2170 sections 10.1 and 10.2, from two checklists; 75 % where no limit is told,"
+                  + " from a summary of ASTM F710; the barrier's 24 h are "
+                  + Method.TRADE,
+              "concrete and screeds, not wood; relative humidity in the slab, measured before"
+                  + " priming"),
           new Method(
               "dew-point",
               "Dew point of the air",
@@ -93,8 +104,10 @@ final class SupplyMethods {
           new Method(
               "evaporation",
               "Water that leaves the fresh surface",
-              "5 ((Ts + 18)^2.5 - humidity (Ta + 18)^2.5) (V + 4) 1e-6 kg/m2/h",
-              "Uno, ACI Materials Journal 95-M34 (1998); the limits for thin pours are "
+              "5 ((Ts + 18)^2.5 - humidity (Ta + 18)^2.5) (V + 4) 1e-6 kg/m2/h; beside it 0.315 (e0"
+                  + " - ea) (0.253 + 0.060 V)",
+              "Uno, ACI Materials Journal 95-M34 (1998); Menzel, ACI 305R, from memory; the limits"
+                  + " for thin pours are "
                   + Method.TRADE,
               "an estimate, good to about 40 %"));
 

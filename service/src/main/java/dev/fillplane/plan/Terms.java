@@ -3,6 +3,7 @@ package dev.fillplane.plan;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
 import dev.fillplane.heat.Conditions;
+import dev.fillplane.heat.WorkingTime;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.room.Position;
@@ -127,6 +128,15 @@ public final class Terms {
               Conditions::water),
           condition(
               "airspeed", Dimension.AIRSPEED, OptionalDouble.of(0), 0, 30, Conditions::airspeed),
+          new Term(
+              "heat of mixing",
+              "conditions/mixingHeat",
+              Dimension.TEMPERATURE_DIFFERENCE,
+              OptionalDouble.of(WorkingTime.MIXING_HEAT),
+              0,
+              4,
+              request ->
+                  request.conditions().map(Conditions::mixingHeat).orElse(OptionalDouble.empty())),
           new Term(
               "length of the screed",
               "equipment/screedLength",

@@ -44,6 +44,8 @@ public enum Dimension {
   SURFACE_LOAD(
       new Unit("kPa", 1e3),
       new Unit("[lbf_av]/[sft_i]", Si.POUND * Si.GRAVITY / (Si.FOOT * Si.FOOT))),
+  /** Energies of activation; inside J/mol. */
+  MOLAR_ENERGY(new Unit("kJ/mol", 1e3), new Unit("kJ/mol", 1e3)),
   /** Durations; inside s. */
   TIME(new Unit("min", 60), new Unit("min", 60)),
   /** Angles; inside rad. */

@@ -1,5 +1,7 @@
 package dev.fillplane.web;
 
+import dev.fillplane.heat.AirCheckRequest;
+import dev.fillplane.heat.AirChecker;
 import dev.fillplane.heat.MixCheckRequest;
 import dev.fillplane.heat.MixChecker;
 import dev.fillplane.plan.Computed;
@@ -64,6 +66,11 @@ final class Calculations {
               "MixCheckRequest",
               MixCheckRequest.class,
               (request, caller) -> MixChecker.check(request)),
+          Calculation.json(
+              "/v1/air-checks",
+              "AirCheckRequest",
+              AirCheckRequest.class,
+              (request, caller) -> AirChecker.check(request)),
           Calculation.json(
               "/v1/flatness-checks",
               "FlatnessCheckRequest",

@@ -14,14 +14,14 @@ class ConditionsTest {
   @Test
   void nothingToldIsAUsualDay() {
     Site site = Conditions.unknown().site();
-    assertEquals(new Site(20, 18, 20, 15, NONE, 0, Optional.empty()), site);
+    assertEquals(new Site(20, 18, 20, 15, NONE, 0, Optional.empty(), 2), site);
     assertEquals(List.of("air", "floor", "bags", "water"), Conditions.unknown().assumed());
   }
 
   @Test
   void gapsFollowTheAir() {
     Conditions told = told(OptionalDouble.of(30), NONE, false);
-    assertEquals(new Site(30, 28, 30, 15, NONE, 0, Optional.empty()), told.site());
+    assertEquals(new Site(30, 28, 30, 15, NONE, 0, Optional.empty(), 2), told.site());
     assertEquals(List.of("floor", "bags", "water"), told.assumed());
   }
 
@@ -32,6 +32,6 @@ class ConditionsTest {
   }
 
   private static Conditions told(OptionalDouble air, OptionalDouble floor, boolean sun) {
-    return new Conditions(air, floor, NONE, NONE, NONE, NONE, Optional.empty(), sun);
+    return new Conditions(air, floor, NONE, NONE, NONE, NONE, Optional.empty(), sun, NONE, null);
   }
 }

@@ -80,6 +80,52 @@ class SheetErrorsTest {
     assertEquals(List.of(), errors(wishes.tell("healingTime", 600)));
   }
 
+  @Test
+  void timesAtTwoTemperaturesThatContradict() {
+    String code = "times-contradict";
+    assertRefused(code, "secondTime", Wishes.of("cement-standard-25").second(1000, 30));
+    assertRefused(code, "secondTime", Wishes.of("cement-standard-25").second(800, 10));
+    assertRefused(code, "secondTime", Wishes.of("cement-standard-25").second(900, 10));
+    assertRefused(code, "secondTime", Wishes.of("cement-standard-25").second(60, 30));
+    assertEquals(List.of(), errors(Wishes.of("cement-standard-25").second(600, 30)));
+    assertRefused(
+        "times-too-near",
+        "secondTime/workingTimeAt",
+        Wishes.of("cement-standard-25").second(850, 21.9));
+    assertEquals(List.of(), errors(Wishes.of("cement-standard-25").second(800, 22)));
+  }
+
+  /** 15 minutes at 20 C and 10 at 30 C: R ln 1.5 / (1/293.15 - 1/303.15) = 29.96 kJ/mol. */
+  @Test
+  void activationEnergyThatContradictsTheTimes() {
+    Wishes wishes = Wishes.of("cement-standard-25").second(600, 30);
+    assertEquals(29_958, resolve(wishes, new Findings()).activationEnergy(), 5);
+    Wishes told = wishes.tell("activationEnergy", 40_000);
+    assertRefused("energy-contradicts-times", "activationEnergy", told);
+    assertEquals(List.of(), errors(wishes.tell("activationEnergy", 31_000)));
+  }
+
+  @Test
+  void activationEnergyOutOfRange() {
+    assertRefused("out-of-range", "activationEnergy", Wishes.bag().tell("activationEnergy", 9_999));
+    assertRefused(
+        "out-of-range", "activationEnergy", Wishes.bag().tell("activationEnergy", 15e4 + 1));
+    assertEquals(40_000, resolve(Wishes.bag(), new Findings()).activationEnergy());
+  }
+
+  @Test
+  void aSecondTimeNeedsAFirst() {
+    Finding error = onlyError(Wishes.bag().second(600, 30));
+    assertFinding("sheet-value-missing", "#/material", error);
+    assertEquals("workingTime", error.values().get("name"));
+    assertRefused(
+        "not-positive", "secondTime", Wishes.bag().tell("workingTime", 900).second(0, 30));
+    assertRefused(
+        "sheet-temperature-implausible",
+        "secondTime",
+        Wishes.bag().tell("workingTime", 900).second(600, 61));
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

@@ -13,6 +13,7 @@ final class Wishes {
   private Optional<WaterRange> water = Optional.empty();
   private Optional<Aggregate> aggregate = Optional.empty();
   private Optional<TemperatureRange> temperatures = Optional.empty();
+  private Optional<StatedTime> second = Optional.empty();
 
   /** A bag of 25 kg with 5 L of water that makes 15 L. */
   static Wishes bag() {
@@ -50,6 +51,11 @@ final class Wishes {
     return this;
   }
 
+  Wishes second(double time, double temperature) {
+    second = Optional.of(new StatedTime(time, temperature));
+    return this;
+  }
+
   MaterialWish wish() {
     return new MaterialWish(
         id,
@@ -69,7 +75,9 @@ final class Wishes {
         value("mixTime"),
         value("primerCoverage"),
         value("walkOn"),
-        value("coveringAfter"));
+        value("coveringAfter"),
+        value("activationEnergy"),
+        second);
   }
 
   private OptionalDouble value(String name) {

@@ -30,6 +30,8 @@ final class TestSheets {
         180,
         8000,
         3 * 3600,
-        24 * 3600);
+        24 * 3600,
+        40_000,
+        Optional.empty());
   }
 }

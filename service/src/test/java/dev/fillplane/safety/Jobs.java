@@ -97,7 +97,7 @@ final class Jobs {
         rooms.isEmpty()
             ? List.of(room("hall", Optional.of(Substrate.CONCRETE), OptionalInt.of(2015)))
             : rooms;
-    Site conditions = new Site(air, air - 2, air, 15, OptionalDouble.empty(), 0, ventilated);
+    Site conditions = new Site(air, air - 2, air, 15, OptionalDouble.empty(), 0, ventilated, 2);
     return new SafetyInput(
         all,
         bags > 0 ? 40 : 0,
@@ -131,7 +131,9 @@ final class Jobs {
         180,
         8000,
         10800,
-        86400);
+        86400,
+        40_000,
+        Optional.empty());
   }
 
   private static Room room(String id, Optional<Substrate> substrate, OptionalInt built) {

@@ -86,6 +86,8 @@ final class Sheets {
         NONE,
         NONE,
         NONE,
-        NONE);
+        NONE,
+        NONE,
+        Optional.empty());
   }
 }

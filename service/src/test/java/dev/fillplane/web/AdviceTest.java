@@ -32,7 +32,7 @@ class AdviceTest {
   void basesAskForTheirPreparation() {
     base("concrete");
     assertNotTold("tile-base", "wood-base", "cement-on-gypsum", "gypsum-base");
-    assertTold("slab-moisture-unknown", "#");
+    assertTold("slab-moisture-unknown", "#/conditions/slab");
     base("tile");
     assertTold("tile-base", "#/rooms/0/substrate");
     base("wood");

@@ -16,6 +16,8 @@ import dev.fillplane.client.generated.api.HealthApi;
 import dev.fillplane.client.generated.api.PartsApi;
 import dev.fillplane.client.generated.api.PicturesApi;
 import dev.fillplane.client.generated.api.PlansApi;
+import dev.fillplane.client.generated.model.AirCheck;
+import dev.fillplane.client.generated.model.AirCheckRequest;
 import dev.fillplane.client.generated.model.BagCount;
 import dev.fillplane.client.generated.model.BagCountRequest;
 import dev.fillplane.client.generated.model.Capabilities;
@@ -178,6 +180,17 @@ class ClientTest {
   }
 
   @Test
+  void checksTheAir() {
+    AirCheckRequest request = example("air-check.json", AirCheckRequest.class);
+    AirCheck check = CLIENT.call(() -> PARTS.checkAir(request));
+    assertEquals("tight", check.getVerdict());
+    assertTrue(check.getEvaporation() > check.getLimit().getCaution());
+    assertEquals(24 - check.getDewPoint(), check.getMargin(), 1e-9);
+    AirCheckRequest damp = example("air-check-us.json", AirCheckRequest.class);
+    assertEquals("breaks", CLIENT.call(() -> PARTS.checkAir(damp)).getVerdict());
+  }
+
+  @Test
   void compares() {
     ComparisonRequest request = example("comparison.json", ComparisonRequest.class);
     Comparison comparison = CLIENT.call(() -> PLANS.comparePlans(request));
@@ -234,7 +247,7 @@ class ClientTest {
     Capabilities capabilities = CLIENT.call(CATALOGUES::getCapabilities);
     assertTrue(capabilities.getOperations().contains("makePlan"));
     assertTrue(capabilities.getOperations().contains("planSurvey"));
-    assertEquals(21, capabilities.getOperations().size());
+    assertEquals(22, capabilities.getOperations().size());
     assertFalse(capabilities.getDefaults().isEmpty());
     assertFalse(capabilities.getRanges().isEmpty());
     assertEquals(Settings.BODY_BYTES, capabilities.getLimits().getBodyBytes());
