@@ -8,6 +8,9 @@ import java.util.List;
 /** The batches of a floor, one bay after the other, before anybody mixes them. */
 final class LaidFloor {
 
+  /** Areas go to the square centimetre, so that rounding on plan tips no order of events. */
+  private static final double AREA_STEP = 1e-4;
+
   private final List<LaidBay> bays;
   private final Meetings meetings;
   private final int[] bags;
@@ -25,7 +28,7 @@ final class LaidFloor {
       for (int i = 0; i < covered.length; i++) {
         int batch = bay.firstBatch() + i;
         bags[batch] = Math.max(1, LaidStrip.batches(bay.volume(i), yieldPerBag));
-        areas[batch] = covered[i];
+        areas[batch] = Math.rint(covered[i] / AREA_STEP) * AREA_STEP;
         opensBay[batch] = i == 0 && batch > 0;
       }
     }

@@ -6,6 +6,7 @@ final class MixingPlace {
   private final LaidFloor floor;
   private final TaskTimes times;
   private final double setUp;
+  private final double apart;
   private final double[] mixStart;
 
   private int freeMixers;
@@ -22,6 +23,7 @@ final class MixingPlace {
     this.floor = floor;
     this.times = times;
     setUp = crew.betweenBays();
+    apart = times.mixing(crew.bagsPerBatch()) / way.mixers();
     mixStart = new double[floor.batches()];
     freeMixers = way.mixers();
     // A pump doses its water itself.
@@ -49,8 +51,13 @@ final class MixingPlace {
     return begun < floor.batches() && freeMixers > 0 && fullBarrels > 0 && now >= opens();
   }
 
-  /** So that the first batch of a bay is ready when the bay is; 0 if nothing is to be set up. */
+  /** When the next batch may be begun: the mixers run one after the other, evenly apart. */
   double opens() {
+    return begun == 0 ? 0 : Math.max(mixStart[begun - 1] + apart, bayOpens());
+  }
+
+  /** So that the first batch of a bay is ready when the bay is; 0 if nothing is to be set up. */
+  double bayOpens() {
     if (setUp == 0 || begun == floor.batches() || !floor.opensBay(begun)) {
       return 0;
     }

@@ -136,7 +136,7 @@ final class PourSite {
 
   /** What those wait for who have nothing to do. */
   Stage lacks(double now) {
-    if (workGoesOn(now) > now || now < mixing.opens()) {
+    if (workGoesOn(now) > now || now < mixing.bayOpens()) {
       return Stage.BREAK;
     }
     return pump ? Stage.PUMP : mixing.lacks();
