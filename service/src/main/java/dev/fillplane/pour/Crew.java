@@ -1,5 +1,6 @@
 package dev.fillplane.pour;
 
+import dev.fillplane.bay.RibbonRule;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.Measured;
 import java.util.List;
@@ -48,7 +49,7 @@ public record Crew(
     people = people == null ? 3 : people;
     mixers = mixers == null ? 1 : mixers;
     barrels = barrels == null ? 2 * mixers : barrels;
-    preFilled = preFilled == null ? 0 : Math.min(preFilled, barrels);
+    preFilled = preFilled == null ? 0 : preFilled;
     bagsPerBatch = bagsPerBatch == null ? 1 : bagsPerBatch;
     placing = placing == null ? Placing.BARREL : placing;
     carryDistance = carryDistance == null ? USUAL_CARRY : carryDistance;
@@ -94,6 +95,16 @@ public record Crew(
         betweenBays,
         breaks,
         start);
+  }
+
+  /**
+   * How wide the ribbons are: beads from a bucket, or lanes of 3 to 4.5 m by hose (common practice,
+   * no source).
+   *
+   * @param batch volume of a batch
+   */
+  public RibbonRule ribbons(double batch) {
+    return pumps() ? new RibbonRule(batch, 3.0, 4.5, 400) : RibbonRule.byHand(batch);
   }
 
   boolean pumps() {

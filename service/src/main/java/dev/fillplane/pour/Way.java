@@ -32,10 +32,11 @@ record Way(int people, int mixers, int barrels, int preFilled) {
   static List<Way> of(Crew crew, int batches) {
     List<Way> ways = new ArrayList<>();
     int most = crew.pumps() ? 1 : Math.min(crew.mixers(), MOST_MIXERS);
+    int preFilled = batches <= LONG_POUR ? crew.preFilled() : 0;
     for (int mixers = 1; mixers <= most; mixers++) {
       int hands = Math.min(crew.people(), 2 * mixers + OTHER_HANDS);
       for (int people = mixers; people <= hands; people++) {
-        addBarrels(crew, people, mixers, batches <= LONG_POUR ? crew.preFilled() : 0, ways);
+        addBarrels(crew, people, mixers, preFilled, ways);
       }
     }
     return ways;
