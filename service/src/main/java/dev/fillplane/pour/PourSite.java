@@ -4,14 +4,11 @@ import java.util.List;
 
 /**
  * What is to be done next on site. Order of urgency: carry and pour what is mixed, rake it, roll
- * where two batches wait for it, mix, roll, measure water, and wash up once all is placed. Each
- * work takes the batches in their order, so they are placed in their order. In a break no batch is
- * begun and no water measured.
+ * it, mix, measure water, and wash up once all is placed: what lies on the floor before what is
+ * still in the bag. Each work takes the batches in their order, so they are placed in their order.
+ * In a break no batch is begun and no water measured.
  */
 final class PourSite {
-
-  /** Rolling goes before mixing where so many batches wait for it. */
-  private static final int ROLL_NOW = 2;
 
   private final LaidFloor floor;
   private final TaskTimes times;
@@ -41,13 +38,12 @@ final class PourSite {
     if (pouring.canRake()) {
       return Role.RAKE;
     }
-    int waiting = pouring.waitForRoller();
-    boolean stopped = workGoesOn(now) > now;
-    if (waiting < ROLL_NOW && !stopped && mixing.canMix(now)) {
-      return Role.MIX;
-    }
-    if (waiting > 0) {
+    if (pouring.canRoll()) {
       return Role.SPIKE_ROLL;
+    }
+    boolean stopped = workGoesOn(now) > now;
+    if (!stopped && mixing.canMix(now)) {
+      return Role.MIX;
     }
     if (!stopped && mixing.canMeasure()) {
       return Role.MEASURE_WATER;

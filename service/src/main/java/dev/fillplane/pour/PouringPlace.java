@@ -84,9 +84,8 @@ final class PouringPlace {
     raked++;
   }
 
-  /** Batches that wait for the roller. */
-  int waitForRoller() {
-    return raked - rolling;
+  boolean canRoll() {
+    return rolling < raked;
   }
 
   int beginRolling() {

@@ -15,7 +15,7 @@ final class EvenFloors {
 
   private EvenFloors() {}
 
-  /** One room 1 m wide with ribbons of 0.4 m. */
+  /** One room 1 m wide with ribbons of three quarters of a batch. */
   static BayPlan plan(int batches, double area, int bagsPerBatch) {
     return plan(1, batches, area, bagsPerBatch);
   }
@@ -31,8 +31,15 @@ final class EvenFloors {
               TestRooms.rectangle(0, y, batches * area, 1),
               TestRooms.exit(batches * area, y, batches * area, y + 1)));
     }
-    RibbonRule rule = new RibbonRule(bagsPerBatch * BAG, 0.4, 0.4, 2000);
+    RibbonRule rule = new RibbonRule(bagsPerBatch * BAG, 0.75 * area, 0.75 * area, 2000);
     return BayPlan.of(all, TiltedDepths.even(bagsPerBatch * BAG / area), rule);
+  }
+
+  /** Nothing lies below the target. */
+  static LaidFloor dry() {
+    BayPlan plan =
+        BayPlan.of(List.of(TestRooms.hall()), TiltedDepths.even(-0.005), TestRooms.BUCKETS);
+    return LaidFloor.of(plan, 1, BAG);
   }
 
   static LaidFloor floor(int batches, double area, int bagsPerBatch) {
