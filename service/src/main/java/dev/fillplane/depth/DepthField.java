@@ -31,8 +31,7 @@ public final class DepthField implements Depths {
     List<Prisms> sums = new ArrayList<>();
     Prisms total = Prisms.NONE;
     for (int room = 0; room < floor.rooms().size(); room++) {
-      Plane plane = lowered(room);
-      Prisms prisms = raised(floor.under(plane.elevation(), plane.slopeX(), plane.slopeY(), room));
+      Prisms prisms = deeperThan(0, room);
       sums.add(prisms);
       total = total.plus(prisms);
     }
@@ -59,6 +58,14 @@ public final class DepthField implements Depths {
     return new DepthField(floor, levels);
   }
 
+  /** Where the floor is ground, the pour stays as deep as it is ground for. */
+  private Prisms deeperThan(double depth, int room) {
+    Plane plane = levels.planes().get(room);
+    double kept = Math.max(0, levels.groundTo().orElse(0) - depth);
+    double elevation = plane.elevation() - depth - kept;
+    return raised(floor.under(elevation, plane.slopeX(), plane.slopeY(), room), kept);
+  }
+
   /** The plane that the floor of a room is ground to, or else its target. */
   private Plane lowered(int room) {
     Plane plane = levels.planes().get(room);
@@ -66,9 +73,8 @@ public final class DepthField implements Depths {
         plane.elevation() - levels.groundTo().orElse(0), plane.slopeX(), plane.slopeY());
   }
 
-  /** Sums under the lowered plane, with what lies between it and the target. */
-  private Prisms raised(Prisms under) {
-    double more = levels.groundTo().orElse(0);
+  /** Sums under a lowered plane, with {@code more} of depth over all of it. */
+  private static Prisms raised(Prisms under, double more) {
     return more > 0
         ? new Prisms(
             under.area(),
@@ -96,9 +102,8 @@ public final class DepthField implements Depths {
     Prisms sum = Prisms.NONE;
     for (int room = 0; room < byRoom.size(); room++) {
       Plane plane = lowered(room);
-      sum =
-          sum.plus(
-              raised(floor.under(plane.elevation(), plane.slopeX(), plane.slopeY(), room, part)));
+      Prisms under = floor.under(plane.elevation(), plane.slopeX(), plane.slopeY(), room, part);
+      sum = sum.plus(raised(under, levels.groundTo().orElse(0)));
     }
     return fill(sum);
   }
@@ -127,6 +132,16 @@ public final class DepthField implements Depths {
 
   FloorSample floor() {
     return floor;
+  }
+
+  /** {@inheritDoc} Exact for the piecewise-linear floor; a depth of 0 gives the whole pour. */
+  @Override
+  public Fill deeperThan(double depth) {
+    Prisms total = Prisms.NONE;
+    for (int room = 0; room < byRoom.size(); room++) {
+      total = total.plus(deeperThan(depth, room));
+    }
+    return fill(total);
   }
 
   /** What is poured in each room, in the order of the rooms. */

@@ -10,4 +10,10 @@ public interface Depths {
 
   /** What is poured in the part of the rooms that lies in {@code part}. */
   Fill within(Polygon part);
+
+  /**
+   * What would be poured on the same floor, ground where it is, under a target that lies {@code
+   * depth} lower: the area that is deeper than it, and the volume below that depth.
+   */
+  Fill deeperThan(double depth);
 }

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param wetDensity density of the fresh mix
  * @param minimumLift thinnest layer; 0 for one rated to a feather edge
  * @param maximumLift thickest layer
+ * @param aggregate what it may be stretched with in deep pours; empty where the sheet allows none
  * @param workingTime time from water on powder until it no longer flows together
  * @param healingTime time until a cut no longer closes (ASTM C1708)
  * @param workingTimeAt temperature at which both hold
@@ -35,6 +36,7 @@ public record DataSheet(
     @Measured(Dimension.DENSITY) double wetDensity,
     @Measured(Dimension.HEIGHT) double minimumLift,
     @Measured(Dimension.HEIGHT) double maximumLift,
+    Optional<Aggregate> aggregate,
     @Measured(Dimension.TIME) double workingTime,
     @Measured(Dimension.TIME) double healingTime,
     @Measured(Dimension.TEMPERATURE) double workingTimeAt,
@@ -56,6 +58,7 @@ public record DataSheet(
         wetDensity,
         minimumLift,
         maximumLift,
+        aggregate,
         workingTime,
         healingTime,
         workingTimeAt,

@@ -40,6 +40,7 @@ final class SheetChecks {
     checkWater();
     checkYield();
     checkLifts();
+    sheet.aggregate().ifPresent(this::checkAggregate);
     checkTimes();
     checkTemperatures();
   }
@@ -106,6 +107,21 @@ final class SheetChecks {
           Amount.of(sheet.minimumLift(), Dimension.HEIGHT),
           "maximum",
           Amount.of(sheet.maximumLift(), Dimension.HEIGHT));
+    }
+  }
+
+  private void checkAggregate(Aggregate aggregate) {
+    if (aggregate.shareFrom() > aggregate.shareTo()) {
+      findings.error("range-upside-down", place.at("aggregate"));
+    }
+    if (aggregate.neatCap() >= aggregate.minimumDepth()) {
+      findings.error(
+          "aggregate-cap-too-thick",
+          place.at("aggregate").at("neatCap"),
+          "cap",
+          Amount.of(aggregate.neatCap(), Dimension.HEIGHT),
+          "depth",
+          Amount.of(aggregate.minimumDepth(), Dimension.HEIGHT));
     }
   }
 

@@ -82,6 +82,7 @@ final class SheetMaker {
         MassBalance.wetDensity(bagMass, water, fill),
         or(wish.minimumLift(), base.map(DataSheet::minimumLift), minimumLift()),
         or(wish.maximumLift(), base.map(DataSheet::maximumLift), maximumLift()),
+        wish.aggregate().or(() -> base.flatMap(DataSheet::aggregate)),
         working,
         healingTime(base, working),
         or(wish.workingTimeAt(), base.map(DataSheet::workingTimeAt), SheetDefaults.WORKING_TIME_AT),

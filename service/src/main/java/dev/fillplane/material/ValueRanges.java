@@ -29,6 +29,7 @@ final class ValueRanges {
     ValueRanges ranges = new ValueRanges(place, findings);
     ranges.checkBag(wish);
     ranges.checkLayer(wish);
+    wish.aggregate().ifPresent(ranges::checkAggregate);
     ranges.checkTimes(wish);
     ranges.checkTemperatures(wish);
     return ranges.right;
@@ -48,13 +49,19 @@ final class ValueRanges {
   }
 
   private void checkLayer(MaterialWish wish) {
-    if (wish.minimumLift().isPresent() && wish.minimumLift().getAsDouble() < 0) {
-      error("negative", "minimumLift", "name", "minimumLift");
-    } else {
-      within(wish.minimumLift(), "minimumLift", 0, 0.5, Dimension.HEIGHT);
-    }
+    notNegative(wish.minimumLift(), "minimumLift", 0.5, Dimension.HEIGHT);
     positive(wish.maximumLift(), "maximumLift", 0.0005, 0.5, Dimension.HEIGHT);
     positive(wish.primerCoverage(), "primerCoverage", 100, 100_000, Dimension.COVERAGE);
+  }
+
+  private void checkAggregate(Aggregate aggregate) {
+    ValueRanges ranges = new ValueRanges(place.at("aggregate"), findings);
+    OptionalDouble depth = OptionalDouble.of(aggregate.minimumDepth());
+    OptionalDouble density = OptionalDouble.of(aggregate.grainDensity());
+    ranges.positive(depth, "minimumDepth", 0.0005, 0.5, Dimension.HEIGHT);
+    ranges.notNegative(OptionalDouble.of(aggregate.neatCap()), "neatCap", 0.5, Dimension.HEIGHT);
+    ranges.positive(density, "grainDensity", 500, 5000, Dimension.DENSITY);
+    right &= ranges.right;
   }
 
   private void checkTimes(MaterialWish wish) {
@@ -96,6 +103,14 @@ final class ValueRanges {
       error("not-positive", name, "name", name);
     } else {
       within(value, name, least, most, dimension);
+    }
+  }
+
+  private void notNegative(OptionalDouble value, String name, double most, Dimension dimension) {
+    if (value.isPresent() && value.getAsDouble() < 0) {
+      error("negative", name, "name", name);
+    } else {
+      within(value, name, 0, most, dimension);
     }
   }
 

@@ -2,6 +2,7 @@ package dev.fillplane.plan;
 
 import dev.fillplane.bay.BayPlan;
 import dev.fillplane.depth.DepthSummary;
+import dev.fillplane.depth.GroundArea;
 import dev.fillplane.depth.VolumeDraws;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.FindingsException;
@@ -40,6 +41,7 @@ import dev.fillplane.supply.Quantities;
 import dev.fillplane.supply.Supplies;
 import dev.fillplane.survey.Elevations;
 import dev.fillplane.survey.SurveyAdjustment;
+import dev.fillplane.target.PricesCheck;
 import java.util.List;
 import java.util.Optional;
 
@@ -94,6 +96,10 @@ public final class Planner {
 
   private LevelledFloor floor() {
     Terms.check(request, findings);
+    request
+        .target()
+        .prices()
+        .ifPresent(prices -> PricesCheck.check(prices, ROOT.at("target").at("prices"), findings));
     RoomCheck.check(request.rooms(), ROOT.at("rooms"), findings);
     DataSheet sheet = Catalogue.resolve(request.material(), ROOT.at("material"), findings);
     return new LevelledFloor(request, sheet, findings);
@@ -105,16 +111,10 @@ public final class Planner {
     FloorAnswer told = new FloorAnswer(request, floor, findings);
     DepthSummary depth = told.depth();
     Bags bags = bags(floor.draws(), sheet);
+    Drying drying = drying(sheet, depth);
     Quantities quantities =
-        Supplies.of(
-            request.rooms(),
-            floor.field(),
-            depth,
-            bags,
-            drivers(floor.draws()),
-            sheet,
-            ROOT.at("material"),
-            findings);
+        Supplies.of(request.rooms(), floor.field(), depth, sheet)
+            .quantities(bags, drivers(floor.draws()), drying.nextLift(), ROOT, findings);
     DataSheet asPoured = sheet.yielding(BagOdds.planned(depth.volume(), depth.pouredArea(), sheet));
     BatchLimit.check(depth.volume(), batch(asPoured), ROOT.at("crew").at("bagsPerBatch"), findings);
     CrewCheck.check(request.crew(), sheet, ROOT.at("crew"), findings);
@@ -134,6 +134,8 @@ public final class Planner {
     List<Pin> pins = Pins.of(bays, floor.field());
     List<Rail> rails = Rails.of(bays, floor.field(), request.equipment().screedLength());
     FlatnessSummary flatness = flatness(floor, !pins.isEmpty() || !rails.isEmpty());
+    Costs costs = new Costs(request.target().prices());
+    Labour labour = labour(quantities, depth, pour);
     PourCautions.warn(depth, quantities, pour, flatness, ROOT, findings);
     findings.throwIfErrors();
     return new Plan(
@@ -145,14 +147,35 @@ public final class Planner {
         quantities,
         mix,
         pour,
-        Options.of(request, floor, flatness, bags, pour),
+        Options.of(request, floor, flatness, costs, labour),
+        grinding(floor, costs, labour),
         pins,
         rails,
         flatness,
-        drying(sheet, depth),
+        drying,
         safety(depth, sheet, bags, pour, rails),
         findings.warnings(),
         computed);
+  }
+
+  /** Times of pouring are at the rate of the planned pour. */
+  private Labour labour(Quantities quantities, DepthSummary depth, Pour pour) {
+    int bags = quantities.bags().likely();
+    return new Labour(request, quantities, depth.area(), bags > 0 ? pour.minutes() / bags : 0);
+  }
+
+  private Grinding grinding(LevelledFloor floor, Costs costs, Labour labour) {
+    List<GroundArea> areas = floor.groundAreas(floor.field());
+    double area = areas.stream().mapToDouble(GroundArea::area).sum();
+    double volume = areas.stream().mapToDouble(GroundArea::volume).sum();
+    return new Grinding(
+        area,
+        volume,
+        areas.isEmpty() ? 0 : areas.get(0).height(),
+        labour.grinding(area),
+        costs.of(0, volume),
+        areas,
+        new Savings(request.units(), floor, costs, labour).all());
   }
 
   /** What one mix makes. */
@@ -238,6 +261,5 @@ public final class Planner {
     if (request.covering().isEmpty()) {
       findings.warning("covering-unknown", ROOT);
     }
-    findings.warning("options-in-short", ROOT);
   }
 }

@@ -64,6 +64,20 @@ final class PourMethods {
               "own rule, no source; grinding at 8 m2 an hour is " + Method.TRADE,
               "an estimate on the high side"),
           new Method(
+              "grinding-savings",
+              "Bags that humps cost",
+              "likely bags for the target less those for the same target brought down by 1, 2, 3"
+                  + " or 5 mm (1 to 4 sixteenths of an inch), all that then stands too high ground",
+              "differences of exact volumes; bags as in bags-odds",
+              "steps that save a bag and grind at most a quarter of the floor"),
+          new Method(
+              "labour-rates",
+              "Working time",
+              "area / 30 m2/h cleaning + coats area / 80 m2/h priming + edge / 25 m/h sealing +"
+                  + " ground area / 8 m2/h grinding + people times pouring + 1 h washing up",
+              Method.TRADE,
+              "without waiting; of low confidence"),
+          new Method(
               "lifting-equation",
               "Recommended mass of a lift",
               "RWL = LC HM VM DM AM FM CM, in its inch-pound form",

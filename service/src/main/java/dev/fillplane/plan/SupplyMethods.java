@@ -33,11 +33,25 @@ final class SupplyMethods {
               Method.TRADE,
               "primers bought ready or undiluted"),
           new Method(
-              "equal-lifts",
+              "lifts",
               "Layers of a deep pour",
-              "fewest layers that the sheet allows, equally thick where the pour is deepest",
+              "fewest layers that the sheet allows; the top one 0.4 of the largest layer where that"
+                  + " leaves each its least and its largest, the rest shared by the lower ones",
               Method.TRADE + "; a lower layer fills the deep part only",
-              "up to 20 layers; areas of several layers come from the depth grid"),
+              "up to 20 layers; exact for the piecewise-linear floor"),
+          new Method(
+              "thin-area",
+              "Where the pour is thinner than its least layer",
+              "area and volume of 0 < depth < least; to grind: integral of max(least - depth, 0)",
+              "own derivation",
+              "exact for the piecewise-linear floor"),
+          new Method(
+              "aggregate-extension",
+              "Aggregate in the deep part",
+              "yield gain = share bag / (grain density yield); volume = part deeper than the least"
+                  + " depth, less the neat cap",
+              Method.TRADE + "; washed, dry aggregate",
+              "sheets that allow it; an offer, not applied"),
           new Method(
               "seal-and-dams",
               "Perimeter seal and dams",

@@ -17,6 +17,8 @@ public enum Dimension {
   AREA(new Unit("m2", 1), new Unit("[sft_i]", Si.FOOT * Si.FOOT)),
   /** Volumes of underlayment; inside m3. */
   FILL(new Unit("L", 1e-3), new Unit("[cft_i]", Si.FOOT * Si.FOOT * Si.FOOT)),
+  /** Money for a volume of underlayment or of floor, as a decimal string; inside for a m3. */
+  FILL_PRICE(new Unit("/L", 1e3), new Unit("/[cft_i]", 1 / (Si.FOOT * Si.FOOT * Si.FOOT))),
   /** Volumes of water and primer; inside m3. */
   LIQUID(new Unit("L", 1e-3), new Unit("[qt_us]", Si.GALLON / 4)),
   /** Area that a volume of liquid covers; inside m2/m3. */

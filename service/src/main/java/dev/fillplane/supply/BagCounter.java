@@ -125,8 +125,8 @@ public final class BagCounter {
           "minimum",
           Amount.of(sheet.minimumLift(), Dimension.HEIGHT));
     }
-    int lifts = Lifts.number(range.to(), sheet);
-    Lifts.warn(lifts, range.to(), sheet, place, findings);
-    return lifts;
+    LiftRule rule = new LiftRule(range.to(), sheet);
+    rule.warn(place, findings);
+    return rule.number();
   }
 }

@@ -91,7 +91,12 @@ public final class BagOdds {
 
   /** The likely bags for a part of the pour, rounded up; 0 where nothing is poured. */
   public static int likely(double volume, double wetArea, DataSheet sheet) {
-    return whole(new BagOdds(sheet, 0).need(volume, wetArea, 0, 0, 0));
+    return whole(expected(volume, wetArea, sheet));
+  }
+
+  /** The same, not rounded. */
+  public static double expected(double volume, double wetArea, DataSheet sheet) {
+    return new BagOdds(sheet, 0).need(volume, wetArea, 0, 0, 0);
   }
 
   /**
@@ -99,7 +104,7 @@ public final class BagOdds {
    * had their part; the yield of the sheet where nothing is poured.
    */
   public static double planned(double volume, double wetArea, DataSheet sheet) {
-    double bags = new BagOdds(sheet, 0).need(volume, wetArea, 0, 0, 0);
+    double bags = expected(volume, wetArea, sheet);
     return bags > 0 ? volume / bags : sheet.yieldPerBag();
   }
 
@@ -156,7 +161,7 @@ public final class BagOdds {
     return sum / needs.length;
   }
 
-  private static int whole(double bags) {
+  static int whole(double bags) {
     return (int) Math.ceil(bags - ROUNDING);
   }
 }

@@ -1,7 +1,8 @@
 package dev.fillplane.supply;
 
 import dev.fillplane.depth.DepthSummary;
-import dev.fillplane.depth.Grid;
+import dev.fillplane.depth.Depths;
+import dev.fillplane.depth.Fill;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
 import dev.fillplane.material.DataSheet;
@@ -9,115 +10,103 @@ import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
- * The layers of a pour that is deeper than the sheet allows in one.
+ * The layers of a pour that is deeper than the sheet allows in one. Exact for the piecewise-linear
+ * floor.
  *
- * <p>As few layers as the sheet allows, equally thick where the pour is deepest, so that none is
- * thinner than it must be. The top layer covers all that is poured; a lower one only the part that
- * lies deeper than the layers above it are thick. Areas and volumes are shared out by the cells of
- * the depth grid and then scaled to the exact area and volume; a single layer is exact.
+ * <p>A lower layer is poured into the pockets and finds its level under the target by the thickness
+ * of the layers above it, so that it covers what is deeper than those and runs out to nothing
+ * against the floor. That rim, where it is thinner than the sheet's least layer, is told as its
+ * thin area: it is scraped off, or the layer ends at a strip. The top layer covers all that is
+ * poured; it is thin only where the pour itself is.
+ *
+ * @see LiftRule
  */
-public final class Lifts {
+final class Lifts {
 
-  /** More layers than this are no levelling job. */
-  public static final int MOST = 20;
+  private final Depths depths;
+  private final DepthSummary depth;
+  private final DataSheet sheet;
+  private final PrimerNeed primer;
+  private final double wait;
 
-  /** Keeps the last digits of a depth from costing a layer. */
-  private static final double ROUNDING = 1e-9;
-
-  private final Grid grid;
-  private final double thickness;
-
-  private Lifts(Grid grid, double thickness) {
-    this.grid = grid;
-    this.thickness = thickness;
+  /**
+   * Layers of the pour of {@code depths}.
+   *
+   * @param depth of the same pour
+   * @param wait time from one layer until the next is poured on it
+   */
+  Lifts(Depths depths, DepthSummary depth, DataSheet sheet, PrimerNeed primer, double wait) {
+    this.depths = depths;
+    this.depth = depth;
+    this.sheet = sheet;
+    this.primer = primer;
+    this.wait = wait;
   }
 
   /**
    * Layers from the bottom; none where nothing is poured.
    *
    * @param place of the material in the request
-   * @param findings receives a warning where one layer is not enough, or a layer would be thinner
-   *     than the sheet allows, and an error where more than {@link #MOST} would be needed
+   * @param findings receives a warning where one layer is not enough, no layers fit or a lower one
+   *     has a thin rim, and an error where more than {@link LiftRule#MOST} would be needed
    */
-  public static List<Lift> of(DepthSummary depth, DataSheet sheet, Place place, Findings findings) {
+  List<Lift> layers(Place place, Findings findings) {
     if (!(depth.maximum() > 0)) {
       return List.of();
     }
-    int number = number(depth.maximum(), sheet);
-    warn(number, depth.maximum(), sheet, place, findings);
-    if (number == 1 || number > MOST) {
-      return List.of(new Lift(1, depth.pouredArea(), depth.volume(), depth.maximum()));
+    LiftRule rule = new LiftRule(depth.maximum(), sheet);
+    rule.warn(place, findings);
+    double[] thicknesses =
+        rule.number() > LiftRule.MOST ? new double[] {depth.maximum()} : rule.thicknesses();
+    List<Lift> lifts = layers(thicknesses);
+    if (rule.fits()) {
+      warnOfRims(lifts, place, findings);
     }
-    return new Lifts(depth.grid(), depth.maximum() / number).layers(number, depth);
+    return lifts;
   }
 
-  /** How many layers a pour needs where it is {@code deepest}; at least 1. */
-  static int number(double deepest, DataSheet sheet) {
-    return Math.max(1, (int) Math.ceil(deepest / sheet.maximumLift() - ROUNDING));
-  }
-
-  /** Says what is wrong with so many layers. */
-  static void warn(int number, double deepest, DataSheet sheet, Place place, Findings findings) {
-    Amount depth = Amount.of(deepest, Dimension.HEIGHT);
-    Amount maximum = Amount.of(sheet.maximumLift(), Dimension.HEIGHT);
-    if (number > MOST) {
-      findings.error("too-many-lifts", place, "depth", depth, "maximum", maximum, "most", MOST);
-    } else if (number > 1) {
-      findings.warning(
-          "deeper-than-one-lift", place, "depth", depth, "maximum", maximum, "lifts", number);
-      warnOfThinLayers(deepest / number, sheet, place, findings);
-    }
-  }
-
-  private static void warnOfThinLayers(
-      double thickness, DataSheet sheet, Place place, Findings findings) {
-    if (thickness < sheet.minimumLift() - ROUNDING) {
-      findings.warning(
-          "lift-too-thin",
-          place,
-          "thickness",
-          Amount.of(thickness, Dimension.HEIGHT),
-          "minimum",
-          Amount.of(sheet.minimumLift(), Dimension.HEIGHT));
-    }
-  }
-
-  private List<Lift> layers(int number, DepthSummary depth) {
-    double cells = 0;
-    for (int layer = 1; layer <= number; layer++) {
-      cells += depths(above(layer, number));
-    }
-    int wet = cellsDeeperThan(0);
-    double area = wet > 0 ? depth.pouredArea() / wet : 0;
-    double volume = cells > 0 ? depth.volume() / cells : 0;
+  private List<Lift> layers(double[] thicknesses) {
     List<Lift> lifts = new ArrayList<>();
-    for (int layer = 1; layer <= number; layer++) {
-      double above = above(layer, number);
-      lifts.add(new Lift(layer, area * cellsDeeperThan(above), volume * depths(above), thickness));
+    Fill below = new Fill(0, 0);
+    double above = depth.maximum();
+    for (int i = 0; i < thicknesses.length; i++) {
+      boolean top = i == thicknesses.length - 1;
+      above = top ? 0 : above - thicknesses[i];
+      Fill upTo = top ? new Fill(depth.pouredArea(), depth.volume()) : depths.deeperThan(above);
+      lifts.add(layer(i + 1, thicknesses[i], above, upTo, below));
+      below = upTo;
     }
     return List.copyOf(lifts);
   }
 
-  private double above(int layer, int number) {
-    return (number - layer) * thickness;
+  /** What lies between two surfaces, of which {@code upTo} and {@code below} fill the floor. */
+  private Lift layer(int number, double thickness, double above, Fill upTo, Fill below) {
+    double volume = Math.max(0, upTo.volume() - below.volume());
+    double onFloor = Math.max(0, upTo.area() - below.area());
+    return new Lift(
+        number,
+        upTo.area(),
+        volume,
+        thickness,
+        BagOdds.likely(volume, onFloor, sheet),
+        primer.layer(above > 0 ? onFloor : depth.area() - below.area(), below.area()),
+        number > 1 ? OptionalDouble.of(wait) : OptionalDouble.empty(),
+        new ThinPart(depths, depth, sheet.minimumLift()).area(above, thickness, upTo));
   }
 
-  private int cellsDeeperThan(double above) {
-    int cells = 0;
-    for (double depth : grid.depths()) {
-      cells += depth > above ? 1 : 0;
+  private void warnOfRims(List<Lift> lifts, Place place, Findings findings) {
+    double rims = lifts.stream().limit(lifts.size() - 1).mapToDouble(Lift::thinArea).sum();
+    if (rims > 0) {
+      findings.warning(
+          "lift-rim-thin",
+          place,
+          "area",
+          Amount.of(rims, Dimension.AREA),
+          "minimum",
+          Amount.of(sheet.minimumLift(), Dimension.HEIGHT));
     }
-    return cells;
-  }
-
-  /** Sum over the cells of what lies in the layer under {@code above}. */
-  private double depths(double above) {
-    double sum = 0;
-    for (double depth : grid.depths()) {
-      sum += Math.max(0, Math.min(thickness, depth - above));
-    }
-    return sum;
   }
 }

@@ -10,7 +10,8 @@ import java.util.List;
  *
  * <p>The sheet's coverage is that of one coat on a normal base. A dense base takes one coat that
  * goes further, a thirsty one two coats that go half as far: with 8 m2/L these are 10 and 4 m2/L a
- * coat (common practice, no source: 6 to 10 on dense, 3 to 5 a coat on thirsty bases).
+ * coat (common practice, no source: 6 to 10 on dense, 3 to 5 a coat on thirsty bases). A layer of
+ * the pour is primed as a normal base.
  */
 final class PrimerNeed {
 
@@ -18,20 +19,39 @@ final class PrimerNeed {
   private static final double HIGH_REACH = 0.5;
   private static final int HIGH_COATS = 2;
 
-  private PrimerNeed() {}
+  private final DataSheet sheet;
+  private double area;
+  private double liquid;
+  private int coats;
 
-  /** For rooms, and lifts from the bottom; every lift but the last is primed as a normal base. */
-  static Primer of(List<Room> rooms, List<Lift> lifts, DataSheet sheet) {
-    double liquid = 0;
-    int coats = 0;
+  /** For the floor of rooms. */
+  PrimerNeed(List<Room> rooms, DataSheet sheet) {
+    this.sheet = sheet;
     for (Room room : rooms) {
-      liquid += liquid(room.outline().polygon().getArea(), room.absorbency(), sheet);
+      double floor = room.outline().polygon().getArea();
+      area += floor;
+      liquid += liquid(floor, room.absorbency(), sheet);
       coats = Math.max(coats, coats(room.absorbency()));
     }
-    for (int i = 0; i < lifts.size() - 1; i++) {
-      liquid += liquid(lifts.get(i).area(), Absorbency.NORMAL, sheet);
-    }
-    return new Primer(liquid, coats);
+  }
+
+  /** For the whole floor and, between the layers, for each of them but the last. */
+  Primer of(List<Lift> lifts) {
+    double between =
+        lifts.stream().limit(Math.max(0, lifts.size() - 1)).mapToDouble(Lift::area).sum();
+    return new Primer(liquid + liquid(between, Absorbency.NORMAL, sheet), coats);
+  }
+
+  /**
+   * For one layer. The thirst of the floor under it is that of all rooms on average, so that layers
+   * add up to the whole.
+   *
+   * @param onFloor floor that is primed for it
+   * @param onLayer what it covers of the layer below
+   */
+  Primer layer(double onFloor, double onLayer) {
+    double floor = area > 0 ? liquid * Math.max(0, onFloor) / area : 0;
+    return new Primer(floor + liquid(onLayer, Absorbency.NORMAL, sheet), coats);
   }
 
   /** For an area that is poured in a number of lifts, each of them over all of it. */

@@ -3,6 +3,7 @@ package dev.fillplane.supply;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.Measured;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What must be on site. Water, primer and mass belong to the bags that are ordered.
@@ -10,6 +11,10 @@ import java.util.List;
  * @param drivers what makes the bags unsure; empty where nothing is poured
  * @param mixWater water for the ordered bags
  * @param mass of the ordered bags
+ * @param lifts layers of the pour, from the bottom; none where nothing is poured
+ * @param thin where the pour is thinner than the sheet's least layer
+ * @param aggregate what aggregate in the deep part would save; empty where the sheet allows none or
+ *     nothing is deep enough
  * @param perimeterSeal length of wall and island to seal, without openings
  */
 public record Quantities(
@@ -19,6 +24,8 @@ public record Quantities(
     Primer primer,
     @Measured(Dimension.MASS) double mass,
     List<Lift> lifts,
+    ThinArea thin,
+    Optional<AggregateOffer> aggregate,
     List<RoomQuantity> rooms,
     @Measured(Dimension.PLAN) double perimeterSeal,
     List<Dam> dams) {

@@ -14,11 +14,10 @@ import java.util.List;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * What must be on site for a pour. Exact for the mean surface, apart from the areas of lifts, which
- * come from the depth grid.
+ * What must be on site for a pour. Exact for the mean surface.
  *
  * @see BagOdds
- * @see Lifts
+ * @see LiftRule
  */
 public final class Supplies {
 
@@ -27,45 +26,56 @@ public final class Supplies {
 
   private final List<Room> rooms;
   private final Depths depths;
+  private final DepthSummary summary;
   private final DataSheet sheet;
 
-  private Supplies(List<Room> rooms, Depths depths, DataSheet sheet) {
+  private Supplies(List<Room> rooms, Depths depths, DepthSummary summary, DataSheet sheet) {
     this.rooms = rooms;
     this.depths = depths;
+    this.summary = summary;
     this.sheet = sheet;
+  }
+
+  /**
+   * For a pour.
+   *
+   * @param rooms with valid outlines
+   * @param depths of the same pour as {@code summary}
+   */
+  public static Supplies of(
+      List<Room> rooms, Depths depths, DepthSummary summary, DataSheet sheet) {
+    return new Supplies(rooms, depths, summary, sheet);
   }
 
   /**
    * Adds everything up.
    *
-   * @param rooms with valid outlines
-   * @param depths of the same pour as {@code summary}
    * @param bags counted by {@link BagOdds}
    * @param drivers what makes them unsure, by {@link BagDrivers}
-   * @param place of the material in the request
-   * @param findings as in {@link Lifts#of}
+   * @param wait time from one layer of the pour until the next may be poured on it, primed
+   * @param request place of the request
+   * @param findings receives warnings of what is thin and of layers, and an error where there would
+   *     be too many layers
    */
-  public static Quantities of(
-      List<Room> rooms,
-      Depths depths,
-      DepthSummary summary,
-      Bags bags,
-      List<Driver> drivers,
-      DataSheet sheet,
-      Place place,
-      Findings findings) {
-    List<Lift> lifts = Lifts.of(summary, sheet, place, findings);
-    Supplies supplies = new Supplies(rooms, depths, sheet);
+  public Quantities quantities(
+      Bags bags, List<Driver> drivers, double wait, Place request, Findings findings) {
+    PrimerNeed primer = new PrimerNeed(rooms, sheet);
+    List<Lift> lifts =
+        new Lifts(depths, summary, sheet, primer, wait).layers(request.at("material"), findings);
+    ThinArea thin = ThinArea.of(depths, summary, sheet);
+    thin.warn(request.at("target"), findings);
     return new Quantities(
         bags,
         drivers,
         bags.order() * sheet.waterPerBag(),
-        PrimerNeed.of(rooms, lifts, sheet),
+        primer.of(lifts),
         bags.order() * sheet.bagMass(),
         lifts,
-        rooms.stream().map(supplies::room).toList(),
-        supplies.perimeterSeal(),
-        supplies.dams());
+        thin,
+        AggregateOffer.of(depths, summary, bags, sheet),
+        rooms.stream().map(this::room).toList(),
+        perimeterSeal(),
+        dams());
   }
 
   private RoomQuantity room(Room room) {

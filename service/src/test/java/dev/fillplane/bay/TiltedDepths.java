@@ -33,6 +33,11 @@ public record TiltedDepths(double d, double sx, double sy) implements Depths {
     return new Fill(poured.getArea(), poured.getArea() * at(middle.getX(), middle.getY()));
   }
 
+  @Override
+  public Fill deeperThan(double depth) {
+    throw new UnsupportedOperationException("this floor has no end");
+  }
+
   /** This depth on a plan that is shifted, then turned about the plan origin. */
   public TiltedDepths moved(Move move) {
     double x = sx * move.cos() - sy * move.sin();

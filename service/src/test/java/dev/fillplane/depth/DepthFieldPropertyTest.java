@@ -102,6 +102,20 @@ class DepthFieldPropertyTest {
     }
   }
 
+  @Test
+  void deeperThanIsThePourUnderALowerTarget() {
+    Random random = new Random(7);
+    for (int i = 0; i < 10; i++) {
+      FloorSample floor = sample(TestFloors::waves, 0.2, room("r", crooked(random)));
+      double depth = 0.006 * random.nextDouble();
+      DepthField field = DepthField.of(floor, TARGET);
+      DepthField lower = DepthField.of(floor, new Plane(0.001 - depth, 0.0004, -0.0003));
+      assertEquals(lower.volume(), field.deeperThan(depth).volume(), 1e-15);
+      assertEquals(lower.pouredArea(), field.deeperThan(depth).area(), 1e-12);
+      assertEquals(new Fill(field.pouredArea(), field.volume()), field.deeperThan(0));
+    }
+  }
+
   /** Stated tolerance for turning: 0.1 %, as the cells then lie otherwise on a bent floor. */
   @Test
   void turningChangesNothingButTheCells() {

@@ -1,12 +1,14 @@
 package dev.fillplane.material;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.fillplane.finding.Finding;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What becomes of a material that was told in full, in part, or not at all. */
@@ -84,6 +86,27 @@ class CatalogueTest {
   void aDefaultLiftNeverContradictsTheOneThatIsTold() {
     assertEquals(0.04, resolve(Wishes.bag().tell("minimumLift", 0.04).wish()).maximumLift());
     assertEquals(0.002, resolve(Wishes.bag().tell("maximumLift", 0.002).wish()).minimumLift());
+  }
+
+  /** 25 to 50 % of the bag, from 25 mm, neat cap 3 mm: common practice, no source. */
+  @Test
+  void aggregateIsThatOfTheCatalogueOrAsTold() {
+    Aggregate usual = new Aggregate(0.25, 0.5, 0.025, 0.003, 2650.0);
+    assertEquals(Optional.of(usual), resolve(Wishes.of("cement-deep-25").wish()).aggregate());
+    assertEquals(Optional.empty(), resolve(Wishes.of("cement-thin-25").wish()).aggregate());
+    assertEquals(Optional.empty(), resolve(Wishes.bag().wish()).aggregate());
+    Aggregate told = new Aggregate(null, 0.3, null, null, null);
+    Wishes wishes = Wishes.of("cement-deep-25").aggregate(told);
+    assertEquals(Optional.of(told), resolve(wishes.wish()).aggregate());
+  }
+
+  @Test
+  void aDefaultOfAggregateNeverContradictsWhatIsTold() {
+    assertEquals(0.2, new Aggregate(null, 0.2, null, null, null).shareFrom());
+    assertEquals(0.7, new Aggregate(0.7, null, null, null, null).shareTo());
+    assertEquals(0.001, new Aggregate(null, null, 0.002, null, null).neatCap());
+    assertEquals(0.040, new Aggregate(null, null, null, 0.020, null).minimumDepth());
+    assertThrows(IllegalArgumentException.class, () -> new Aggregate(null, 1.1, null, null, null));
   }
 
   /** Mass balance, derived: 25 kg and 5.0 L at 2.00 kg/L make 15.0 L. */

@@ -11,6 +11,7 @@ final class Wishes {
   private final Map<String, Double> told = new HashMap<>();
   private Optional<String> id = Optional.empty();
   private Optional<WaterRange> water = Optional.empty();
+  private Optional<Aggregate> aggregate = Optional.empty();
   private Optional<TemperatureRange> temperatures = Optional.empty();
 
   /** A bag of 25 kg with 5 L of water that makes 15 L. */
@@ -39,6 +40,11 @@ final class Wishes {
     return this;
   }
 
+  Wishes aggregate(Aggregate told) {
+    aggregate = Optional.of(told);
+    return this;
+  }
+
   Wishes temperatures(double from, double to) {
     temperatures = Optional.of(new TemperatureRange(from, to));
     return this;
@@ -55,6 +61,7 @@ final class Wishes {
         value("wetDensity"),
         value("minimumLift"),
         value("maximumLift"),
+        aggregate,
         value("workingTime"),
         value("healingTime"),
         value("workingTimeAt"),

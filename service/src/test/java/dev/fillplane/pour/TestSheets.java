@@ -22,6 +22,7 @@ final class TestSheets {
         2000,
         0.003,
         0.030,
+        Optional.empty(),
         900,
         540,
         20,

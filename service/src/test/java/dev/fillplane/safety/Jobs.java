@@ -123,6 +123,7 @@ final class Jobs {
         wetDensity,
         0.003,
         0.030,
+        Optional.empty(),
         900,
         540,
         20,

@@ -67,6 +67,13 @@ class BagCounterTest {
   }
 
   @Test
+  void aThicknessThatNoLayersFitIsAWarning() {
+    BagCount count = BagCounter.count(request(20, 0.015, Sheets.lifts(0.010, 0.012), null));
+    assertEquals(
+        List.of("deeper-than-one-lift #/thickness", "lift-too-thin #/thickness"), warnings(count));
+  }
+
+  @Test
   void aThinLayerIsAWarning() {
     BagCount count = BagCounter.count(layer(20, 0.002));
     assertEquals(List.of("thinner-than-sheet #/thickness"), warnings(count));

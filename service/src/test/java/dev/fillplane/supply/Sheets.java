@@ -2,6 +2,7 @@ package dev.fillplane.supply;
 
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
+import dev.fillplane.material.Aggregate;
 import dev.fillplane.material.Catalogue;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.material.MaterialWish;
@@ -16,7 +17,7 @@ final class Sheets {
   private Sheets() {}
 
   static MaterialWish usual() {
-    return wish(Catalogue.usual().id(), NONE, NONE, NONE, NONE, NONE);
+    return wish(Catalogue.usual().id(), NONE, NONE, NONE, NONE, NONE, Optional.empty());
   }
 
   static MaterialWish bag(double mass, double water, double fill) {
@@ -26,18 +27,36 @@ final class Sheets {
         OptionalDouble.of(water),
         OptionalDouble.of(fill),
         NONE,
-        NONE);
+        NONE,
+        Optional.empty());
   }
 
   static DataSheet withLifts(double minimum, double maximum) {
+    return Catalogue.resolve(lifts(minimum, maximum), Place.root(), new Findings());
+  }
+
+  static MaterialWish lifts(double minimum, double maximum) {
+    return wish(
+        Catalogue.usual().id(),
+        NONE,
+        NONE,
+        NONE,
+        OptionalDouble.of(minimum),
+        OptionalDouble.of(maximum),
+        Optional.empty());
+  }
+
+  /** The usual sheet, 25 kg for 15 L, with another least layer and with aggregate. */
+  static DataSheet withAggregate(double minimumLift, Aggregate aggregate) {
     MaterialWish wish =
         wish(
             Catalogue.usual().id(),
             NONE,
             NONE,
             NONE,
-            OptionalDouble.of(minimum),
-            OptionalDouble.of(maximum));
+            OptionalDouble.of(minimumLift),
+            NONE,
+            Optional.of(aggregate));
     return Catalogue.resolve(wish, Place.root(), new Findings());
   }
 
@@ -47,7 +66,8 @@ final class Sheets {
       OptionalDouble water,
       OptionalDouble fill,
       OptionalDouble minimumLift,
-      OptionalDouble maximumLift) {
+      OptionalDouble maximumLift,
+      Optional<Aggregate> aggregate) {
     return new MaterialWish(
         id,
         Optional.empty(),
@@ -58,6 +78,7 @@ final class Sheets {
         NONE,
         minimumLift,
         maximumLift,
+        aggregate,
         NONE,
         NONE,
         NONE,

@@ -17,6 +17,7 @@ import dev.fillplane.room.Room;
 import dev.fillplane.room.Substrate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.DoubleBinaryOperator;
 import org.junit.jupiter.api.Test;
@@ -27,6 +28,7 @@ class SuppliesTest {
 
   private static final DataSheet SHEET = Catalogue.usual();
   private static final double ROUNDING = 1e-9;
+  private static final double WAIT = 5 * 3600;
   private static final List<Position> ISLAND = ring(1, 0.2, 1.5, 0.6);
 
   private static final Room HALL =
@@ -98,6 +100,11 @@ class SuppliesTest {
       public Fill within(Polygon part) {
         return new Fill(0, 0);
       }
+
+      @Override
+      public Fill deeperThan(double least) {
+        return new Fill(0, 0);
+      }
     };
   }
 
@@ -114,7 +121,37 @@ class SuppliesTest {
     assertEquals(hall + store, single.liquid(), ROUNDING);
     assertEquals(2, single.coats());
     Primer twice = quantities(new Wedge(0, 0.032)).primer();
-    assertEquals(hall + store + 4.0 / 8000, twice.liquid(), ROUNDING);
+    assertEquals(hall + store + 5.0 / 8000, twice.liquid(), ROUNDING);
+  }
+
+  /**
+   * 5 of 8 m2 lie under two layers. The thirst of the floor is the mean of both rooms, whose 7.8 m2
+   * are the wedge's 8 m2 without the island.
+   */
+  @Test
+  void layersHaveTheirBagsPrimerAndWait() {
+    Quantities quantities = quantities(new Wedge(0, 0.032));
+    double floor = (5 - 0.2) / 8000 + 2 * 3 / 4000.0;
+    Lift first = quantities.lifts().get(0);
+    Lift second = quantities.lifts().get(1);
+    assertEquals(floor * 5 / 7.8, first.primer().liquid(), ROUNDING);
+    assertEquals(floor * 3 / 7.8 + 5.0 / 8000, second.primer().liquid(), ROUNDING);
+    assertEquals(2, second.primer().coats());
+    assertEquals(OptionalDouble.empty(), first.waitBefore());
+    assertEquals(OptionalDouble.of(WAIT), second.waitBefore());
+    assertEquals(BagOdds.likely(0.050, 5, SHEET), first.bags());
+    assertEquals(BagOdds.likely(0.078, 3, SHEET), second.bags());
+  }
+
+  /** All of a floor is primed, also where nothing is poured on it. */
+  @Test
+  void theTopLayerHasThePrimerOfTheFloorThatStandsOut() {
+    Quantities quantities = quantities(new Wedge(-0.016, 0.016));
+    assertEquals(4, quantities.lifts().get(0).area(), ROUNDING);
+    assertEquals(
+        quantities.primer().liquid() * 8 / 7.8,
+        quantities.lifts().get(0).primer().liquid(),
+        ROUNDING);
   }
 
   /**
@@ -147,15 +184,8 @@ class SuppliesTest {
   }
 
   private Quantities quantities(Depths depths, Wedge wedge) {
-    return Supplies.of(
-        List.of(HALL, STORE),
-        depths,
-        wedge.summary(),
-        new Bags(5, 4, 5, 6, 7, 2),
-        List.of(),
-        SHEET,
-        Place.root().at("material"),
-        findings);
+    return Supplies.of(List.of(HALL, STORE), depths, wedge.summary(), SHEET)
+        .quantities(new Bags(5, 4, 5, 6, 7, 2), List.of(), WAIT, Place.root(), findings);
   }
 
   private static Room on(Substrate substrate) {

@@ -29,22 +29,32 @@ record Wedge(double west, double east) implements Depths {
     return new Fill(part.getArea(), part.getArea() * at(part.getCentroid().getX(), 0));
   }
 
-  /** For a wedge that is nowhere above its target. */
+  @Override
+  public Fill deeperThan(double depth) {
+    double high = Math.max(west, east) - depth;
+    double low = Math.min(west, east) - depth;
+    if (high <= 0) {
+      return new Fill(0, 0);
+    }
+    double length = low >= 0 ? LENGTH : LENGTH * high / (high - low);
+    return new Fill(length, length * (high + Math.max(0, low)) / 2);
+  }
+
   DepthSummary summary() {
-    double mean = (west + east) / 2;
-    double volume = LENGTH * mean;
+    Fill poured = deeperThan(0);
+    double volume = poured.volume();
     double deepest = Math.max(west, east);
     return new DepthSummary(
         LENGTH,
-        LENGTH,
-        mean,
+        poured.area(),
+        poured.meanDepth(),
         deepest,
         Math.min(west, east),
         volume,
         new VolumeOdds(volume, volume, volume),
         List.of(),
-        0,
-        0,
+        volume - LENGTH * (west + east) / 2,
+        LENGTH - poured.area(),
         new Deepest(LENGTH, 0, deepest),
         new Highest(0, 0, 0),
         List.of(),

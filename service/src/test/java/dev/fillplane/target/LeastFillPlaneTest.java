@@ -16,6 +16,7 @@ import dev.fillplane.room.Position;
 import dev.fillplane.surface.Spots;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.DoubleBinaryOperator;
@@ -44,6 +45,10 @@ class LeastFillPlaneTest {
             null,
             OptionalDouble.empty(),
             maximumSlope,
+            null,
+            null,
+            Optional.empty(),
+            null,
             List.of(ceilings));
     Place place = Place.root().at("target");
     return TargetFinder.find(wish, MINIMUM, highs, OptionalDouble.empty(), place, findings);

@@ -8,11 +8,13 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import dev.fillplane.openapi.Contract;
+import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.Measured;
 import dev.fillplane.web.json.Words;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -115,7 +117,10 @@ class ParityTest {
     if (!numbers.path("x-dimension").asText("").equals(dimension)) {
       differences.add(place + " has the dimension " + dimension);
     }
-    String wanted = wireType(bare(component.getGenericType()));
+    String wanted =
+        measured != null && measured.value() == Dimension.FILL_PRICE
+            ? "string"
+            : wireType(bare(component.getGenericType()));
     JsonNode target = resolve(property);
     if (!target.path("type").asText().equals(wanted)) {
       differences.add(place + " is " + wanted + ", in the schema " + target.path("type").asText());
@@ -166,7 +171,7 @@ class ParityTest {
     if (raw == boolean.class || raw == Boolean.class) {
       return "boolean";
     }
-    if (raw == String.class || raw.isEnum()) {
+    if (raw == String.class || raw == BigDecimal.class || raw.isEnum()) {
       return "string";
     }
     boolean array = raw.isArray() || raw == List.class || raw.getSimpleName().equals("Position");

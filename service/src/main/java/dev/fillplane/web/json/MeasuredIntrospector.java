@@ -26,9 +26,7 @@ final class MeasuredIntrospector extends JacksonAnnotationIntrospector {
   @Override
   public Object findSerializer(Annotated annotated) {
     Measured measured = annotated.getAnnotation(Measured.class);
-    return measured == null
-        ? super.findSerializer(annotated)
-        : new QuantityWriter(unit(measured.value()));
+    return measured == null ? super.findSerializer(annotated) : writer(measured.value());
   }
 
   @Override
@@ -36,7 +34,19 @@ final class MeasuredIntrospector extends JacksonAnnotationIntrospector {
     Measured measured = annotated.getAnnotation(Measured.class);
     return measured == null
         ? super.findDeserializer(annotated)
-        : QuantityReader.of(annotated.getRawType(), unit(measured.value()));
+        : reader(annotated.getRawType(), measured.value());
+  }
+
+  private Object writer(Dimension dimension) {
+    return dimension == Dimension.FILL_PRICE
+        ? new PriceWriter(unit(dimension))
+        : new QuantityWriter(unit(dimension));
+  }
+
+  private Object reader(Class<?> type, Dimension dimension) {
+    return dimension == Dimension.FILL_PRICE
+        ? new PriceReader(unit(dimension))
+        : QuantityReader.of(type, unit(dimension));
   }
 
   @Override

@@ -82,7 +82,7 @@ public final class Sentences {
     boolean metric = system == UnitSystem.METRIC;
     return switch (dimension) {
       case HEIGHT, FILL, LIQUID, SLOPE -> metric ? 1 : 2;
-      case PLAN, EVAPORATION, HEIGHT_VARIANCE -> 2;
+      case PLAN, EVAPORATION, HEIGHT_VARIANCE, FILL_PRICE -> 2;
       case SURFACE_LOAD -> metric ? 2 : 1;
       case AREA, MASS, COVERAGE, TIME, TEMPERATURE_DIFFERENCE -> 1;
       case TEMPERATURE, DENSITY, AIRSPEED, AIRFLOW, ANGLE -> 0;
@@ -98,6 +98,7 @@ public final class Sentences {
       case SLOPE -> metric ? "mm per m" : "in per ft";
       case AREA -> metric ? "m2" : "sq ft";
       case FILL -> metric ? "L" : "cu ft";
+      case FILL_PRICE -> metric ? "per L" : "per cu ft";
       case LIQUID -> metric ? "L" : "qt";
       case COVERAGE -> metric ? "m2 per L" : "sq ft per gal";
       case MASS -> metric ? "kg" : "lb";

@@ -6,6 +6,7 @@ import dev.fillplane.finding.Finding;
 import dev.fillplane.finding.Remark;
 import dev.fillplane.pour.Change;
 import dev.fillplane.quantity.Amount;
+import dev.fillplane.quantity.Money;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.safety.Note;
 import java.io.IOException;
@@ -22,6 +23,15 @@ final class Statements {
     out.writeFieldName("value");
     QuantityWriter.writeNumber(value.in(system), out);
     out.writeStringField("unit", value.dimension().unit(system).code());
+    out.writeEndObject();
+  }
+
+  static void money(Money value, JsonGenerator out) throws IOException {
+    out.writeStartObject();
+    out.writeStringField("amount", value.amount().toPlainString());
+    if (value.currency().isPresent()) {
+      out.writeStringField("currency", value.currency().get());
+    }
     out.writeEndObject();
   }
 

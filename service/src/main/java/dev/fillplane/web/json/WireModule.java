@@ -15,6 +15,7 @@ import dev.fillplane.finding.Remark;
 import dev.fillplane.pour.Change;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
+import dev.fillplane.quantity.Money;
 import dev.fillplane.quantity.Unit;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.room.Outline;
@@ -46,6 +47,7 @@ final class WireModule extends SimpleModule {
     write(Remark.class, (value, out, provider) -> Statements.remark(value, system, out));
     write(Change.class, (value, out, provider) -> Statements.change(value, system, out));
     write(Note.class, (value, out, provider) -> Statements.note(value, system, out, provider));
+    write(Money.class, (value, out, provider) -> Statements.money(value, out));
     read(Position.class, tree -> PlanShapes.position(tree, plan));
     read(Outline.class, tree -> PlanShapes.outline(tree, plan));
     read(Table.class, tree -> Tables.table(tree, system));
