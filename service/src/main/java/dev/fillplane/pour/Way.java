@@ -27,7 +27,8 @@ record Way(int people, int mixers, int barrels, int preFilled) {
 
   /**
    * The ways that a crew can choose between. All ways of a smaller crew are among those of a larger
-   * one, so that the best way of the larger one is never worse.
+   * one, so that the best way of the larger one is never worse. Of ways that are equal the first is
+   * to be taken: fewest mixers, most people, fewest barrels.
    */
   static List<Way> of(Crew crew, int batches) {
     List<Way> ways = new ArrayList<>();
@@ -35,7 +36,7 @@ record Way(int people, int mixers, int barrels, int preFilled) {
     int preFilled = batches <= LONG_POUR ? crew.preFilled() : 0;
     for (int mixers = 1; mixers <= most; mixers++) {
       int hands = Math.min(crew.people(), 2 * mixers + OTHER_HANDS);
-      for (int people = mixers; people <= hands; people++) {
+      for (int people = hands; people >= mixers; people--) {
         addBarrels(crew, people, mixers, preFilled, ways);
       }
     }
