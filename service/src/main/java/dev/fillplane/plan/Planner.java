@@ -1,7 +1,6 @@
 package dev.fillplane.plan;
 
 import dev.fillplane.bay.BayPlan;
-import dev.fillplane.bay.RibbonRule;
 import dev.fillplane.depth.DepthSummary;
 import dev.fillplane.depth.GroundArea;
 import dev.fillplane.depth.VolumeDraws;
@@ -124,6 +123,7 @@ public final class Planner {
                 bags, drivers(floor.draws()), DryingPlan.nextLift(sheet, site), ROOT, findings);
     DataSheet asPoured = sheet.yielding(BagOdds.planned(depth.volume(), depth.pouredArea(), sheet));
     BatchLimit.check(depth.volume(), batch(asPoured), ROOT.at("crew").at("bagsPerBatch"), findings);
+    CrewCheck.check(request.crew(), sheet, ROOT.at("crew"), findings);
     findings.throwIfErrors();
     warnOfTheUnknown();
     BaseCautions.warn(request.rooms(), sheet, findings);
@@ -200,7 +200,7 @@ public final class Planner {
   }
 
   private BayPlan bays(LevelledFloor floor, DataSheet sheet) {
-    BayPlan bays = BayPlan.of(request.rooms(), floor.field(), RibbonRule.byHand(batch(sheet)));
+    BayPlan bays = BayPlan.of(request.rooms(), floor.field(), request.crew().ribbons(batch(sheet)));
     bays.warn(request.rooms(), ROOT.at("rooms"), findings);
     return bays;
   }

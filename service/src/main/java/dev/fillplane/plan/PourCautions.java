@@ -31,7 +31,7 @@ final class PourCautions {
       return;
     }
     findings.warning(
-        "pour-at-steady-rate",
+        "pour-at-usual-times",
         root.at("crew"),
         "poured",
         pour.batches().stream().mapToInt(Batch::bags).sum(),

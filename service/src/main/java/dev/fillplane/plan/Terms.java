@@ -4,6 +4,7 @@ import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
 import dev.fillplane.heat.Conditions;
 import dev.fillplane.heat.WorkingTime;
+import dev.fillplane.pour.Crew;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.room.Position;
@@ -24,6 +25,7 @@ import java.util.function.ToDoubleFunction;
 public final class Terms {
 
   private static final OptionalDouble NONE = OptionalDouble.empty();
+  private static final double HOUR = 3600;
 
   private static final List<Term> ALL =
       List.of(
@@ -128,6 +130,28 @@ public final class Terms {
               Conditions::water),
           condition(
               "airspeed", Dimension.AIRSPEED, OptionalDouble.of(0), 0, 30, Conditions::airspeed),
+          crew(
+              "way from the mixers to the floor",
+              "carryDistance",
+              Dimension.PLAN,
+              OptionalDouble.of(Crew.USUAL_CARRY),
+              200,
+              crew -> OptionalDouble.of(crew.carryDistance())),
+          crew(
+              "time to measure the water of a bag",
+              "waterTime",
+              Dimension.TIME,
+              OptionalDouble.of(Crew.USUAL_WATER_TIME),
+              HOUR,
+              crew -> OptionalDouble.of(crew.waterTime())),
+          crew("time under the mixer", "mixTime", Dimension.TIME, NONE, 2 * HOUR, Crew::mixTime),
+          crew(
+              "time between two bays",
+              "betweenBays",
+              Dimension.TIME,
+              OptionalDouble.of(0),
+              24 * HOUR,
+              crew -> OptionalDouble.of(crew.betweenBays())),
           new Term(
               "heat of mixing",
               "conditions/mixingHeat",
@@ -253,6 +277,17 @@ public final class Terms {
               ? NONE
               : OptionalDouble.of(told.applyAsDouble(variogram.get()));
         });
+  }
+
+  private static Term crew(
+      String name,
+      String property,
+      Dimension dimension,
+      OptionalDouble usual,
+      double most,
+      Function<Crew, OptionalDouble> told) {
+    return new Term(
+        name, "crew/" + property, dimension, usual, 0, most, request -> told.apply(request.crew()));
   }
 
   private static Term condition(

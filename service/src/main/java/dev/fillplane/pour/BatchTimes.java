@@ -1,6 +1,9 @@
 package dev.fillplane.pour;
 
-/** When the batches of a bay are mixed and placed, in seconds from the first water of the bay. */
+/**
+ * When the batches of a floor are mixed and placed, in seconds from the start of the work. Batches
+ * count from 0 over all bays.
+ */
 interface BatchTimes {
 
   /** When water meets powder. */
@@ -8,4 +11,7 @@ interface BatchTimes {
 
   /** When it is on the floor; not before the batch before it. */
   double placed(int batch);
+
+  /** When what it covers is raked and spike-rolled. */
+  double rolled(int batch);
 }

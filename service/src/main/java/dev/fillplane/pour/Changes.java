@@ -1,8 +1,6 @@
 package dev.fillplane.pour;
 
-import dev.fillplane.bay.BayPlan;
 import dev.fillplane.finding.Remark;
-import dev.fillplane.material.DataSheet;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import java.util.ArrayList;
@@ -21,13 +19,11 @@ final class Changes {
     }
   }
 
-  private final BayPlan plan;
-  private final DataSheet sheet;
+  private final Rehearsals rehearsals;
   private final FloorPour now;
 
-  private Changes(BayPlan plan, DataSheet sheet, FloorPour now) {
-    this.plan = plan;
-    this.sheet = sheet;
+  private Changes(Rehearsals rehearsals, FloorPour now) {
+    this.rehearsals = rehearsals;
     this.now = now;
   }
 
@@ -35,12 +31,11 @@ final class Changes {
    * Up to three changes with which the pour holds; if none does, the one that helps most, if any
    * helps.
    */
-  static List<Change> of(
-      BayPlan plan, DataSheet sheet, FloorPour now, Optional<CoolerWater> cooler) {
+  static List<Change> of(Rehearsals rehearsals, FloorPour now, Optional<CoolerWater> cooler) {
     if (now.holds()) {
       return List.of();
     }
-    List<Tried> tried = new Changes(plan, sheet, now).all(cooler);
+    List<Tried> tried = new Changes(rehearsals, now).all(cooler);
     List<Change> holding =
         tried.stream().filter(t -> t.pour().holds()).limit(MOST).map(Tried::change).toList();
     return holding.isEmpty() ? mostHelpful(tried, now) : holding;
@@ -63,6 +58,9 @@ final class Changes {
     List<Tried> tried = new ArrayList<>();
     cooler.ifPresent(water -> tried.add(with(water)));
     tried.add(with("one-more-person", more(crew, 1, 0)));
+    if (crew.pumps()) {
+      return tried;
+    }
     tried.add(with("one-more-mixer", more(crew, 0, 1)));
     tried.add(with("one-more-person-and-mixer", more(crew, 1, 1)));
     if (crew.bagsPerBatch() == 1 && crew.barrels() >= 2 * crew.mixers()) {
@@ -76,7 +74,7 @@ final class Changes {
     Remark remark =
         Remark.of(
             "cooler-water", "temperature", Amount.of(water.temperature(), Dimension.TEMPERATURE));
-    return new Tried(remark, FloorPour.of(plan, sheet, now.crew(), water.healingTime()));
+    return new Tried(remark, rehearsals.best(now.crew(), water.healingTime()));
   }
 
   private Tried with(String code, Crew crew) {
@@ -91,11 +89,11 @@ final class Changes {
             crew.barrels(),
             "bags",
             crew.bagsPerBatch());
-    return new Tried(remark, FloorPour.of(plan, sheet, crew, now.healingTime()));
+    return new Tried(remark, rehearsals.best(crew, now.healingTime()));
   }
 
   private static Crew more(Crew crew, int people, int mixers) {
-    return new Crew(
+    return crew.with(
         crew.people() + people,
         crew.mixers() + mixers,
         crew.barrels() + 2 * mixers,
@@ -103,6 +101,6 @@ final class Changes {
   }
 
   private static Crew twoBags(Crew crew) {
-    return new Crew(crew.people(), crew.mixers(), crew.barrels(), 2);
+    return crew.with(crew.people(), crew.mixers(), crew.barrels(), 2);
   }
 }

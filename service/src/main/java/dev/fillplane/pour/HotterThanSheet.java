@@ -31,6 +31,8 @@ public final class HotterThanSheet {
         reasons,
         pour.bays(),
         pour.batches(),
+        pour.workers(),
+        pour.totals(),
         pour.joints(),
         new CrewNeed(pour.crew().people(), pour.crew().mixers(), OptionalInt.empty()),
         pour.changes().stream().map(change -> judge(change, site)).toList(),

@@ -38,6 +38,13 @@ record LaidStrip(Strip strip, double start, double batch) {
     return poured() ? last() - first() + 1 : 0;
   }
 
+  /** What a batch covers of the strip. */
+  double areaOf(int index) {
+    double from = Math.max(start, index * batch);
+    double to = Math.min(start + volume(), (index + 1) * batch);
+    return Math.max(0, to - from) / volume() * strip.fill().area();
+  }
+
   /** The batch that makes the strip at a place across the travel. */
   int batchAt(double across) {
     double share = (across - strip.from()) / strip.length();

@@ -7,19 +7,23 @@ import dev.fillplane.quantity.Measured;
 import java.util.List;
 
 /**
- * The pour of the whole floor, bay by bay.
+ * The pour of the whole floor by one clock, bay after bay. Times count from the start of the work.
  *
  * @param verdict the worst of its bays
  * @param reasons why
+ * @param batches in the order of mixing
+ * @param workers all of the crew, and what they do
+ * @param totals of the batches
  * @param changes the least changes that make it hold; empty where it holds
- * @param minutes from the first water of the first bay to the last batch of the last, without the
- *     breaks between bays
+ * @param minutes from the start of the work to the last batch on the floor
  */
 public record Pour(
     Verdict verdict,
     List<Remark> reasons,
     List<PouredBay> bays,
     List<Batch> batches,
+    List<Worker> workers,
+    PourTotals totals,
     List<Joint> joints,
     CrewNeed crew,
     List<Change> changes,
@@ -30,6 +34,7 @@ public record Pour(
     reasons = List.copyOf(reasons);
     bays = List.copyOf(bays);
     batches = List.copyOf(batches);
+    workers = List.copyOf(workers);
     joints = List.copyOf(joints);
     changes = List.copyOf(changes);
   }

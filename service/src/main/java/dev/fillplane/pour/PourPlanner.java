@@ -9,19 +9,20 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * Plans the pour: batches at the steady beat of the crew, laid ribbon after ribbon, and whether
+ * Plans the pour: batches as the crew mixes and places them, laid ribbon after ribbon, and whether
  * every wet edge is met in time.
  *
  * <p>A batch is the yield of its bags; the last one of a bay may be smaller. An edge is as old as
  * the time from the first water of the batch that made it to the placing of the batch that meets
- * it, at the point where it is oldest; the joins between the batches of one ribbon count too. The
- * oldest edge of all decides: up to 0.75 of the healing time it holds, up to the healing time it is
- * tight, else it breaks. For each bay the crew works as well as any smaller crew could, so that
- * more hands or mixers never make an edge older.
+ * it, at the point where it is oldest; the joins between the batches of one ribbon count too, and
+ * so does a batch that waits. The oldest decides: up to 0.75 of the healing time it holds, up to
+ * the healing time it is tight, else it breaks; what is spike-rolled only after the healing time
+ * does not hold either. The crew works as well as any smaller crew could, so that more hands,
+ * mixers, barrels or barrels filled ahead never make it worse ({@link Rehearsals}).
  *
- * <p>Times of stages are common practice without a source ({@link BatchWork}); the beat is that of
- * the slowest stage ({@link CrewRate}), without hold-ups. What one ribbon takes is spread evenly
- * over its length.
+ * <p>Times of the pieces of work are common practice without a source ({@link TaskTimes}); the
+ * batches come from a run of events ({@link CrewRun}), one clock for all bays. What one ribbon
+ * takes is spread evenly over its length.
  */
 public final class PourPlanner {
 
@@ -40,22 +41,26 @@ public final class PourPlanner {
    */
   public static Pour plan(
       BayPlan bays, DataSheet sheet, Crew crew, double healingTime, Optional<CoolerWater> cooler) {
-    FloorPour pour = FloorPour.of(bays, sheet, crew, healingTime);
+    Rehearsals rehearsals = new Rehearsals(bays, sheet);
+    FloorPour pour = rehearsals.best(crew, healingTime);
+    Timeline timeline = new Timeline(pour, sheet);
     return new Pour(
         pour.verdict(),
-        Reasons.of(pour),
+        Reasons.of(pour, TaskTimes.of(crew, sheet)),
         pouredBays(pour),
-        batches(pour, sheet),
+        timeline.batches(),
+        timeline.workers(),
+        timeline.totals(),
         bays.joints(),
-        new CrewNeed(crew.people(), crew.mixers(), needed(bays, sheet, crew, healingTime)),
-        Changes.of(bays, sheet, pour, cooler),
-        pour.bays().stream().mapToDouble(BayPour::duration).sum());
+        new CrewNeed(crew.people(), crew.mixers(), needed(rehearsals, crew, healingTime)),
+        Changes.of(rehearsals, pour, cooler),
+        pour.duration());
   }
 
-  private static OptionalInt needed(BayPlan bays, DataSheet sheet, Crew crew, double healingTime) {
+  private static OptionalInt needed(Rehearsals rehearsals, Crew crew, double healingTime) {
     for (int people = 1; people <= MOST_PEOPLE; people++) {
-      Crew some = new Crew(people, crew.mixers(), crew.barrels(), crew.bagsPerBatch());
-      if (FloorPour.of(bays, sheet, some, healingTime).holds()) {
+      Crew some = crew.with(people, crew.mixers(), crew.barrels(), crew.bagsPerBatch());
+      if (FloorPour.verdict(rehearsals.age(some), healingTime) == Verdict.HOLDS) {
         return OptionalInt.of(people);
       }
     }
@@ -63,45 +68,34 @@ public final class PourPlanner {
   }
 
   private static List<PouredBay> pouredBays(FloorPour pour) {
+    double[] ages = pour.floor().meetings().ofRibbons(pour.run());
     List<PouredBay> bays = new ArrayList<>();
-    int before = 0;
-    for (BayPour bay : pour.bays()) {
+    for (LaidBay bay : pour.floor().bays()) {
       List<Ribbon> ribbons = new ArrayList<>();
-      for (int i = 0; i < bay.strips().size(); i++) {
-        ribbons.add(ribbon(bay, i, before));
+      for (LaidStrip strip : bay.strips()) {
+        ribbons.add(ribbon(pour, bay, strip, ages[bay.firstRibbon() + ribbons.size()]));
       }
-      before += ribbons.size();
       bays.add(new PouredBay(bay.bay().id(), bay.bay().room().id(), 1, ribbons));
     }
     return bays;
   }
 
-  private static Ribbon ribbon(BayPour bay, int index, int before) {
-    LaidStrip laid = bay.strips().get(index);
+  private static Ribbon ribbon(FloorPour pour, LaidBay bay, LaidStrip laid, double age) {
     Strip strip = laid.strip();
     return new Ribbon(
-        before + strip.order(),
+        bay.firstRibbon() + strip.order(),
         strip.outline(),
         strip.fill().volume(),
         strip.fill().meanDepth(),
         laid.count(),
-        bay.placed(laid.first()),
-        bay.placed(laid.last()),
-        bay.ages()[index]);
+        placed(pour, bay, laid.first()),
+        placed(pour, bay, laid.last()),
+        age);
   }
 
-  private static List<Batch> batches(FloorPour pour, DataSheet sheet) {
-    List<Batch> batches = new ArrayList<>();
-    for (BayPour bay : pour.bays()) {
-      double left = bay.bay().fill().volume();
-      int full = pour.crew().bagsPerBatch();
-      for (int i = 0; i < bay.batchCount(); i++) {
-        int bags = Math.max(1, Math.min(full, LaidStrip.batches(left, sheet.yieldPerBag())));
-        CrewRate rate = bay.rate();
-        batches.add(new Batch(bay.bay().id(), i + 1, bags, rate.firstWater(i), rate.placed(i)));
-        left -= full * sheet.yieldPerBag();
-      }
-    }
-    return batches;
+  /** When a batch of a bay is placed, at most its last one; 0 if it has none. */
+  private static double placed(FloorPour pour, LaidBay bay, int inBay) {
+    int last = bay.batches() - 1;
+    return last < 0 ? 0 : pour.run().placed(bay.firstBatch() + Math.min(inBay, last));
   }
 }

@@ -6,6 +6,7 @@ import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** Says why a verdict is what it is. */
 final class Reasons {
@@ -18,66 +19,113 @@ final class Reasons {
   private Reasons() {}
 
   /**
-   * The oldest edge, what sets the beat there, a crew that is small, and fronts that are too long
-   * for hands.
+   * The oldest edge or batch, late rolling, what sets the pace, a crew that is small, and fronts
+   * that are too long for hands.
    */
-  static List<Remark> of(FloorPour pour) {
-    BayPour worst = pour.worst();
+  static List<Remark> of(FloorPour pour, TaskTimes times) {
+    if (pour.floor().batches() == 0) {
+      return List.of(Remark.of("nothing-to-pour"));
+    }
     List<Remark> reasons = new ArrayList<>();
-    if (pour.bays().stream().allMatch(bay -> bay.batchCount() == 0)) {
-      reasons.add(Remark.of("nothing-to-pour"));
-      return reasons;
+    double soonest = times.soonest(1);
+    if (soonest > pour.healingTime()) {
+      reasons.add(Remark.of("no-time-to-place", "needed", time(soonest), "healing", healing(pour)));
     }
-    if (worst.oldest() > 0) {
-      reasons.add(oldest(pour, worst));
-      reasons.add(beat(worst));
-    }
-    if (pour.crew().people() < usualPeople(pour)) {
+    LaidBay worst = OldestEdge.of(pour).bay();
+    reasons.add(oldest(pour));
+    if (pour.ages().roll() > pour.healingTime()) {
       reasons.add(
-          Remark.of("few-people", "people", pour.crew().people(), "usual", usualPeople(pour)));
+          Remark.of("rolled-late", "age", time(pour.ages().roll()), "healing", healing(pour)));
     }
-    for (BayPour bay : pour.bays()) {
-      if (bay.bay().longestFront() > Bay.LONGEST_FRONT_BY_HAND + ROUNDING) {
-        reasons.add(longFront(bay.bay()));
-      }
-    }
+    reasons.add(pace(pour, times, worst));
+    addCrewAndFronts(pour, reasons);
     return reasons;
   }
 
+  private static void addCrewAndFronts(FloorPour pour, List<Remark> reasons) {
+    int usual = usualPeople(pour);
+    if (pour.crew().people() < usual) {
+      reasons.add(Remark.of("few-people", "people", pour.crew().people(), "usual", usual));
+    }
+    for (LaidBay bay : pour.floor().bays()) {
+      double front = bay.bay().longestFront();
+      if (!pour.crew().pumps() && front > Bay.LONGEST_FRONT_BY_HAND + ROUNDING) {
+        reasons.add(longFront(bay.bay()));
+      }
+    }
+  }
+
   private static int usualPeople(FloorPour pour) {
-    double area = pour.bays().stream().mapToDouble(bay -> bay.bay().fill().area()).sum();
+    double area = pour.floor().bays().stream().mapToDouble(bay -> bay.bay().fill().area()).sum();
     return area > LARGE_FLOOR ? USUAL_PEOPLE + 1 : USUAL_PEOPLE;
   }
 
-  private static Remark oldest(FloorPour pour, BayPour worst) {
-    int before = 0;
-    for (BayPour bay : pour.bays().subList(0, pour.bays().indexOf(worst))) {
-      before += bay.strips().size();
+  private static Remark oldest(FloorPour pour) {
+    OldestEdge oldest = OldestEdge.of(pour);
+    if (oldest.age() < pour.ages().batch()) {
+      return Remark.of(
+          "batch-oldest",
+          "age",
+          time(pour.ages().batch()),
+          "limit",
+          limit(pour),
+          "healing",
+          healing(pour));
     }
     return Remark.of(
         "edge-oldest",
         "bay",
-        worst.bay().id(),
+        oldest.bay().bay().id(),
         "ribbon",
-        before + worst.oldestStrip() + 1,
+        oldest.ribbon(),
         "age",
-        time(worst.oldest()),
+        time(oldest.age()),
         "limit",
-        time((1 - FloorPour.RESERVE) * pour.healingTime()),
+        limit(pour),
         "healing",
-        time(pour.healingTime()));
+        healing(pour));
   }
 
-  private static Remark beat(BayPour worst) {
-    CrewRate rate = worst.rate();
+  private static Amount limit(FloorPour pour) {
+    return time((1 - FloorPour.RESERVE) * pour.healingTime());
+  }
+
+  private static Amount healing(FloorPour pour) {
+    return time(pour.healingTime());
+  }
+
+  private static Remark pace(FloorPour pour, TaskTimes times, LaidBay bay) {
+    double depth = bay.bay().fill().meanDepth();
+    double area = depth > 0 ? bay.batch() / depth : 0;
+    int bags = pour.crew().bagsPerBatch();
+    Pace pace = Pace.of(times, pour.way(), bags, area, pour.crew().pumps());
     String code =
-        switch (rate.slowest()) {
-          case MIXING -> "mixing-is-slowest";
+        switch (pace.slowest()) {
           case PEOPLE -> "people-are-the-limit";
           case BARRELS -> "barrels-are-the-limit";
+          case WATER -> "water-is-slowest";
+          case PUMP -> "pump-is-slowest";
+          default -> "mixing-is-slowest";
         };
     return Remark.of(
-        code, "interval", time(rate.interval()), "people", rate.people(), "mixers", rate.mixers());
+        code,
+        "interval",
+        time(interval(pour, bay).orElse(pace.interval())),
+        "people",
+        pour.way().people(),
+        "mixers",
+        pour.way().mixers());
+  }
+
+  /** Mean time between two batches of a bay on the floor. */
+  private static OptionalDouble interval(FloorPour pour, LaidBay bay) {
+    int last = bay.batches() - 1;
+    if (last < 1) {
+      return OptionalDouble.empty();
+    }
+    int first = bay.firstBatch();
+    double time = pour.run().placed(first + last) - pour.run().placed(first);
+    return OptionalDouble.of(time / last);
   }
 
   private static Remark longFront(Bay bay) {

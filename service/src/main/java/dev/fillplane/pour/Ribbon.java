@@ -10,7 +10,7 @@ import dev.fillplane.room.Outline;
  * @param order its place in the pour of the whole floor, from 1
  * @param volume what is poured in it
  * @param batches batches that reach into it
- * @param start when its first batch is placed, from the first water of the bay
+ * @param start when its first batch is placed, from the start of the work
  * @param end when its last batch is placed
  * @param edgeAge age from first water of the oldest part of its edges when it is met: of its front
  *     by later ribbons, of the joins between its own batches; 0 where nothing meets it

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 
 import dev.fillplane.finding.Remark;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
@@ -50,6 +51,8 @@ class HotterThanSheetTest {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
+        new PourTotals(0, 0, 0, 0, 0, 0, 0, Optional.empty()),
         List.of(),
         new CrewNeed(3, 1, OptionalInt.of(3)),
         List.of(COOLER, MIXER),

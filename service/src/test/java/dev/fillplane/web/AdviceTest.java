@@ -116,7 +116,7 @@ class AdviceTest {
     int likely = answer.getInt("quantities.bags.likely");
     int bays = answer.getList("pour.bays").size();
     assertTrue(poured >= likely - 1 && poured <= likely + bays, poured + " of " + likely);
-    String sentence = sentence("pour-at-steady-rate");
+    String sentence = sentence("pour-at-usual-times");
     assertTrue(sentence.contains(" " + poured + " bags"), sentence);
     assertTrue(sentence.contains(" " + likely + " likely ones"), sentence);
   }

@@ -1,0 +1,68 @@
+package dev.fillplane.pour;
+
+import dev.fillplane.bay.BayPlan;
+import dev.fillplane.bay.TestRooms;
+import dev.fillplane.bay.TiltedDepths;
+import dev.fillplane.material.DataSheet;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** One run of 500 batches, and the whole pour of a floor of 60 m2 with its search. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 5, time = 1)
+@Fork(1)
+public class CrewBenchmark {
+
+  private static final DataSheet SHEET = TestSheets.usual();
+  private static final Crew CREW = Crew.of(4, 2, 4, 1);
+
+  private LaidFloor floor;
+  private TaskTimes times;
+  private BayPlan unit;
+
+  /** Lays 500 batches, and a room of 10 m by 6 m at 9 mm: 36 bags. */
+  @Setup
+  public void prepare() {
+    floor = EvenFloors.floor(500, 2, 1);
+    times = TaskTimes.of(CREW, SHEET);
+    unit =
+        BayPlan.of(
+            List.of(
+                TestRooms.room(
+                    "unit", TestRooms.rectangle(0, 0, 10, 6), TestRooms.exit(10, 1, 10, 2))),
+            TiltedDepths.even(0.009),
+            TestRooms.BUCKETS);
+  }
+
+  /** Four people, two mixers. */
+  @Benchmark
+  public double run500Batches() {
+    return CrewRun.of(floor, times, new Way(4, 2, 4, 0), CREW).end();
+  }
+
+  /** The usual crew on a day on which nothing holds, so that every change is tried. */
+  @Benchmark
+  public Pour wholePour() {
+    return PourPlanner.plan(unit, SHEET, Crew.usual(), 200, Optional.of(new CoolerWater(10, 240)));
+  }
+
+  /** A large crew. */
+  @Benchmark
+  public Pour wholePourOfManyPeople() {
+    return PourPlanner.plan(unit, SHEET, Crew.of(8, 4, 8, 1), 200, Optional.empty());
+  }
+}
