@@ -14,6 +14,7 @@ import dev.fillplane.flatness.FlatnessLimit;
 import dev.fillplane.flatness.FlatnessSummary;
 import dev.fillplane.flatness.GapLimit;
 import dev.fillplane.heat.Conditions;
+import dev.fillplane.heat.Drying;
 import dev.fillplane.heat.DryingPlan;
 import dev.fillplane.heat.Mix;
 import dev.fillplane.heat.MixPlan;
@@ -28,6 +29,8 @@ import dev.fillplane.pour.CoolerWater;
 import dev.fillplane.pour.HotterThanSheet;
 import dev.fillplane.pour.Pour;
 import dev.fillplane.pour.PourPlanner;
+import dev.fillplane.pour.TroublePlanner;
+import dev.fillplane.pour.TroubleSite;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.room.RoomCheck;
@@ -141,6 +144,7 @@ public final class Planner {
     List<Pin> pins = Pins.of(bays, floor.field());
     List<Rail> rails = Rails.of(bays, floor.field(), request.equipment().screedLength());
     FlatnessSummary flatness = flatness(floor, !pins.isEmpty() || !rails.isEmpty());
+    Drying drying = DryingPlan.of(sheet, site, mix.mixTemperature(), slab);
     Costs costs = new Costs(request.target().prices());
     Labour labour = labour(quantities, depth, pour);
     PourCautions.warn(depth, quantities, pour, flatness, ROOT, findings);
@@ -159,7 +163,8 @@ public final class Planner {
         pins,
         rails,
         flatness,
-        DryingPlan.of(sheet, site, mix.mixTemperature(), slab),
+        drying,
+        TroublePlanner.plan(bays, asPoured, pour, troubleSite(mix, quantities, drying)),
         safety(depth, sheet, bags, pour, rails),
         findings.warnings(),
         computed);
@@ -222,6 +227,15 @@ public final class Planner {
     double healing =
         WorkingTime.of(sheet).healingTime(sheet.workingTimeAt(), site.floor(), Math.max(0, depth));
     return Optional.of(new CoolerWater(mix.needed().waterTemperature().getAsDouble(), healing));
+  }
+
+  private TroubleSite troubleSite(Mix mix, Quantities quantities, Drying drying) {
+    return new TroubleSite(
+        request.crew(),
+        mix,
+        quantities.bags().order(),
+        quantities.dams().size(),
+        drying.walkOn());
   }
 
   private FlatnessSummary flatness(LevelledFloor floor, boolean guided) {

@@ -80,6 +80,7 @@ record Planned(PlanRequest request, Plan plan) {
             Rails.of(bays, field, 3),
             null,
             null,
+            null,
             List.of(),
             List.of(),
             new Computed("", "", List.of()));
