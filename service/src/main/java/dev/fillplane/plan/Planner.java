@@ -231,11 +231,7 @@ public final class Planner {
 
   private TroubleSite troubleSite(Mix mix, Quantities quantities, Drying drying) {
     return new TroubleSite(
-        request.crew(),
-        mix,
-        quantities.bags().order(),
-        quantities.dams().size(),
-        drying.walkOn());
+        request.crew(), mix, quantities.bags().order(), quantities.dams().size(), drying.walkOn());
   }
 
   private FlatnessSummary flatness(LevelledFloor floor, boolean guided) {

@@ -100,8 +100,7 @@ public final class TroublePlanner {
   /** Never where the pour as planned does not; reckoned as if the drill were missing all day. */
   private boolean holdsWithOneMixerLess() {
     Crew crew = site.crew();
-    Crew fewer =
-        crew.with(crew.people(), crew.mixers() - 1, crew.barrels(), crew.bagsPerBatch());
+    Crew fewer = crew.with(crew.people(), crew.mixers() - 1, crew.barrels(), crew.bagsPerBatch());
     double age = new Rehearsals(bays, sheet).age(fewer);
     return pour.verdict() == Verdict.HOLDS
         && FloorPour.verdict(age, site.mix().healingTime()) == Verdict.HOLDS;

@@ -66,7 +66,8 @@ class BatchListsTest {
     ObjectNode request = RunningService.sample();
     ((ObjectNode) request.at("/rooms/1")).put("id", "=K\u00FCche");
     Response answer = post("/v1/batch-lists", request);
-    assertEquals("text/csv;charset=utf-8", answer.contentType().replace(" ", "").toLowerCase(Locale.ROOT));
+    assertEquals(
+        "text/csv;charset=utf-8", answer.contentType().replace(" ", "").toLowerCase(Locale.ROOT));
     assertTrue(answer.asString().contains("\r\n'=K\u00FCche,1,1,5.0,"), answer.asString());
   }
 
