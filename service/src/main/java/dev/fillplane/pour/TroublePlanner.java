@@ -123,8 +123,8 @@ public final class TroublePlanner {
             workingTime(),
             "bags",
             bags,
-            "minutes",
-            time(standstill));
+            "healing",
+            healingTime());
     return new Trouble(Mishap.LEAK, bags, now, Remark.of("after-a-leak"));
   }
 

@@ -77,7 +77,8 @@ class HotAndCoolDocTest {
         new Row("oldest edge when it is met", plan -> text(oldestEdge(plan)) + " min"),
         new Row("where", HotAndCoolDocTest::where),
         new Row("people needed with two mixers", HotAndCoolDocTest::needed),
-        new Row("changes that make it hold, else the one that helps most", HotAndCoolDocTest::changes),
+        new Row(
+            "changes that make it hold, else the one that helps most", HotAndCoolDocTest::changes),
         new Row("batches, bags", HotAndCoolDocTest::totals),
         new Row("minutes to the last batch", plan -> number(plan, "/pour/minutes", "min")),
         new Row("how long mixing may stand still", HotAndCoolDocTest::standstill),
