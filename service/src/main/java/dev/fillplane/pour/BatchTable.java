@@ -51,6 +51,15 @@ record BatchTable(Pour pour) {
     return end;
   }
 
+  /** The index of the first batch of the last bay; 0 if there is one bay only. */
+  int beginOfLastBay() {
+    int begin = 0;
+    while (endOfBay(begin) < batches().size()) {
+      begin = endOfBay(begin);
+    }
+    return begin;
+  }
+
   /** The first batch that meets the oldest edge, if any batch meets one. */
   Optional<Batch> meetsOldestEdge() {
     return batches().stream()
