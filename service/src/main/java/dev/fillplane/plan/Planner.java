@@ -8,9 +8,11 @@ import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.FindingsException;
 import dev.fillplane.finding.Place;
 import dev.fillplane.flatness.Covering;
+import dev.fillplane.flatness.Enough;
 import dev.fillplane.flatness.FlatnessCheck;
 import dev.fillplane.flatness.FlatnessLimit;
 import dev.fillplane.flatness.FlatnessSummary;
+import dev.fillplane.flatness.GapLimit;
 import dev.fillplane.heat.Conditions;
 import dev.fillplane.heat.Drying;
 import dev.fillplane.heat.DryingPlan;
@@ -24,6 +26,8 @@ import dev.fillplane.pour.CoolerWater;
 import dev.fillplane.pour.HotterThanSheet;
 import dev.fillplane.pour.Pour;
 import dev.fillplane.pour.PourPlanner;
+import dev.fillplane.quantity.Amount;
+import dev.fillplane.quantity.Dimension;
 import dev.fillplane.room.RoomCheck;
 import dev.fillplane.room.Substrate;
 import dev.fillplane.safety.Note;
@@ -222,9 +226,7 @@ public final class Planner {
     FlatnessSummary flatness =
         FlatnessCheck.of(
             floor.polygons(), floor.sample()::elevation, floor.meanDeviation(), limit, guided);
-    return floor.isThinlyRead()
-        ? new FlatnessSummary(flatness.before().unseen(), limit, flatness.after())
-        : flatness;
+    return floor.isThinlyRead() ? flatness.unseen() : flatness;
   }
 
   private Drying drying(DataSheet sheet, DepthSummary depth) {
@@ -260,6 +262,22 @@ public final class Planner {
     }
     if (request.covering().isEmpty()) {
       findings.warning("covering-unknown", ROOT);
+    }
+    request.covering().ifPresent(this::warnOfShortEdges);
+  }
+
+  /** A plan holds the floor against the main figure of a covering only. */
+  private void warnOfShortEdges(Covering covering) {
+    if (covering.tolerance().enough() == Enough.ALL) {
+      for (GapLimit shorter : covering.tolerance().shorterEdges()) {
+        findings.warning(
+            "covering-short-edge",
+            ROOT.at("covering"),
+            "straightedge",
+            Amount.of(shorter.straightedge(), Dimension.PLAN),
+            "gap",
+            Amount.of(shorter.gap(), Dimension.HEIGHT));
+      }
     }
   }
 }

@@ -144,6 +144,16 @@ class FightsTest {
     assertEquals("the ceiling target/ceiling/0", findings.errors().get(0).values().get("others"));
   }
 
+  /** Heights further off, which the nearest plane happens to touch, have no part in the fight. */
+  @Test
+  void onlyThoseThatFightAreTold() {
+    Ceiling ceiling = new Ceiling(2, 2, 0.018, HeightOf.POUR);
+    List<FixedHeight> fixed =
+        List.of(fixed(5, 2, 0.0225), fixed(2, 2, 0.02), fixed(2, 3.5, 0.0215), fixed(5, 3, 0.0225));
+    find(TargetShape.PLANE, null, fixed, ceiling);
+    assertErrors(0.0005, "limits-fight", "fixed/1", "limits-fight", "ceiling/0");
+  }
+
   /** Each of two ceilings is told, and the target stays over the floor. */
   @Test
   void eachFightIsTold() {
