@@ -1,6 +1,5 @@
 package dev.fillplane.bay;
 
-import dev.fillplane.depth.Depths;
 import dev.fillplane.depth.Fill;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,19 +33,19 @@ final class StripCutter {
 
   private final Geometry room;
   private final TravelChoice choice;
-  private final Depths depths;
+  private final PassDepth depth;
   private final RibbonRule rule;
 
-  private StripCutter(Polygon room, TravelChoice choice, Depths depths, RibbonRule rule) {
+  private StripCutter(Polygon room, TravelChoice choice, PassDepth depth, RibbonRule rule) {
     this.room = choice.travel().toFrame().transform(room);
     this.choice = choice;
-    this.depths = depths;
+    this.depth = depth;
     this.rule = rule;
   }
 
   /** The ribbons of a room in the order of the pour. */
-  static List<Strip> cut(Polygon room, TravelChoice choice, Depths depths, RibbonRule rule) {
-    Cut cut = new StripCutter(room, choice, depths, rule).cut();
+  static List<Strip> cut(Polygon room, TravelChoice choice, PassDepth depth, RibbonRule rule) {
+    Cut cut = new StripCutter(room, choice, depth, rule).cut();
     return StripOrder.of(cut.pieces, choice, choice.extent().getWidth() / cut.rows).strips();
   }
 
@@ -93,6 +92,6 @@ final class StripCutter {
   }
 
   private Fill fill(Polygon shape) {
-    return depths.within((Polygon) choice.travel().toPlan().transform(shape));
+    return depth.within((Polygon) choice.travel().toPlan().transform(shape));
   }
 }
