@@ -56,6 +56,9 @@ final class JointSides {
     List<double[]> stretches = new ArrayList<>();
     for (LineString line : (List<LineString>) LinearComponentExtracter.getLines(common)) {
       Coordinate[] ends = line.getCoordinates();
+      if (ends.length == 0) {
+        continue;
+      }
       double a = joint.projectionFactor(ends[0]);
       double b = joint.projectionFactor(ends[ends.length - 1]);
       stretches.add(new double[] {Math.min(a, b), Math.max(a, b)});

@@ -35,6 +35,11 @@ final class Overlay {
   }
 
   @SuppressWarnings("unchecked")
+  static List<Polygon> polygons(Geometry geometry) {
+    return (List<Polygon>) PolygonExtracter.getPolygons(geometry);
+  }
+
+  @SuppressWarnings("unchecked")
   static List<Polygon> union(Polygon a, Polygon b) {
     return (List<Polygon>)
         PolygonExtracter.getPolygons(OverlayNG.overlay(a, b, OverlayNG.UNION, LATTICE));

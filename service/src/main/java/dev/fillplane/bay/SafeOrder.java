@@ -10,6 +10,9 @@ import java.util.function.IntPredicate;
  */
 final class SafeOrder {
 
+  /** Narrower than this nobody steps from one ribbon to another. */
+  private static final double WALKABLE = 0.2;
+
   private final List<Integer> wish;
   private final Touching touching;
   private final IntPredicate atWayOut;
@@ -63,7 +66,8 @@ final class SafeOrder {
     for (int i = 0; i < queue.size(); i++) {
       for (Touching.Seam seam : touching.of(queue.get(i))) {
         int next = seam.other();
-        if (!poured[next] && next != without && !reached[next]) {
+        boolean walkable = seam.to() - seam.from() >= WALKABLE;
+        if (walkable && !poured[next] && next != without && !reached[next]) {
           reached[next] = true;
           queue.add(next);
         }

@@ -17,7 +17,8 @@ import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 /**
  * Where a dam may divide a bay: from inner corners straight on along their walls, between inner
  * corners up to 3 m apart, half way square to the travel, and along the travel in the middle.
- * Neither side is under 1 m2 or a tenth of the bay. Own rule, no source.
+ * Neither side is under 1 m2 or a tenth of the bay, and no dam leaves a passage under 40 cm. Own
+ * rule, no source.
  */
 public final class SplitCandidates {
 
@@ -27,6 +28,7 @@ public final class SplitCandidates {
   private static final double SAME = 0.01;
   private static final double DOORWAY = 1.5;
   private static final double NECK = 3.0;
+  private static final double HALF_A_STEP = 0.2;
   private static final double LEAST_AREA = 1.0;
   private static final double LEAST_SHARE = 0.1;
   private static final int MOST_CORNERS = 16;
@@ -34,10 +36,12 @@ public final class SplitCandidates {
 
   private final Bay bay;
   private final double far;
+  private final int whole;
   private final List<Split> found = new ArrayList<>();
 
   private SplitCandidates(Bay bay) {
     this.bay = bay;
+    this.whole = walkable(bay.polygon());
     this.far = bay.polygon().getEnvelopeInternal().getDiameter() + 1;
   }
 
@@ -146,6 +150,12 @@ public final class SplitCandidates {
   private boolean divides(Split split) {
     List<Polygon> parts = DamCut.parts(bay.polygon(), split);
     double least = Math.max(LEAST_AREA, LEAST_SHARE * bay.polygon().getArea());
-    return parts.size() > 1 && parts.stream().allMatch(part -> part.getArea() >= least);
+    return parts.size() > 1
+        && parts.stream().allMatch(part -> part.getArea() >= least && walkable(part) <= whole);
+  }
+
+  /** In how many pieces a part falls where it is narrower than 40 cm. */
+  private static int walkable(Polygon part) {
+    return part.buffer(-HALF_A_STEP, 1).getNumGeometries();
   }
 }

@@ -11,12 +11,12 @@ import org.locationtech.jts.geom.Polygon;
 /**
  * Cuts a bay into strips of equal width across the travel. The width is the one whose fullest strip
  * takes one batch, found from the strips of the narrowest width. Strips that fall apart count as
- * several ribbons; crumbs under 1 cm2 go to the strip that they touch.
+ * several ribbons; crumbs under 1 cm2 and
+ * necks under 10 cm go to the strip that they touch.
  */
 final class StripCutter {
 
   private static final GeometryFactory GEOMETRY = new GeometryFactory();
-  private static final double CRUMB = 1e-4;
 
   private record Cut(int rows, List<Piece> pieces) {
 
@@ -67,9 +67,10 @@ final class StripCutter {
   private List<Piece> pieces(int count) {
     List<List<Polygon>> shapes = new ArrayList<>();
     for (int row = 0; row < count; row++) {
-      shapes.add(new ArrayList<>(Overlay.common(room, band(row, count))));
+      List<Polygon> strips = Overlay.common(room, band(row, count));
+      shapes.add(new ArrayList<>(strips.stream().map(Necks::cut).flatMap(List::stream).toList()));
     }
-    Crumbs.sweep(shapes, CRUMB);
+    Crumbs.sweep(shapes);
     List<Piece> pieces = new ArrayList<>();
     for (int row = 0; row < count; row++) {
       for (Polygon shape : shapes.get(row)) {
