@@ -22,6 +22,8 @@ record Pocket(Polygon polygon, int last, Position wayOut) {
   /** Nearer to the door than this a pocket is left by the door itself. */
   private static final double AT_THE_DOOR = 1.5;
 
+  private static final double CRUMB = 1e-4;
+
   /** The pockets of a bay, that farthest from the way out first. */
   static List<Pocket> under(Bay bay, List<Polygon> polygons) {
     List<Pocket> pockets = new ArrayList<>();
@@ -39,8 +41,10 @@ record Pocket(Polygon polygon, int last, Position wayOut) {
       Polygon strip = bay.strips().get(i).polygon();
       if (strip.getEnvelopeInternal().intersects(polygon.getEnvelopeInternal())) {
         for (Polygon common : Overlay.common(strip, polygon)) {
-          Position inside = Travel.position(common.getInteriorPoint().getCoordinate());
-          return new Pocket(polygon, i + 1, atDoor ? bay.wayOut() : inside);
+          if (common.getArea() >= CRUMB) {
+            Position inside = Travel.position(common.getInteriorPoint().getCoordinate());
+            return new Pocket(polygon, i + 1, atDoor ? bay.wayOut() : inside);
+          }
         }
       }
     }

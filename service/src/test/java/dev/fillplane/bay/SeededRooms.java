@@ -15,6 +15,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 
 /** Rooms made by chance from rectangles: L, T, U and worse, with columns and one to three exits. */
@@ -66,11 +67,17 @@ final class SeededRooms {
     Coordinate[] ring = room.getExteriorRing().getCoordinates();
     List<Opening> exits = new ArrayList<>();
     int count = 1 + random.nextInt(3);
+    Geometry clear = room.buffer(-0.3);
     for (int tries = 0; exits.isEmpty() || (tries < 9 && exits.size() < count); tries++) {
       int i = random.nextInt(ring.length - 1);
       double length = ring[i].distance(ring[i + 1]);
       if (length >= 0.9) {
         double from = random.nextDouble() * (length - 0.9);
+        Position middle = on(ring[i], ring[i + 1], (from + 0.45) / length);
+        Point door = GEOMETRY.createPoint(new Coordinate(middle.x(), middle.y()));
+        if (clear.distance(door) > 0.31) {
+          continue;
+        }
         exits.add(
             new Opening(
                 "exit " + exits.size(),

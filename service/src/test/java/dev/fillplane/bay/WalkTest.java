@@ -81,20 +81,15 @@ class WalkTest {
   private static List<Feature> features(Room room, Random random) {
     Envelope box = room.outline().polygon().getEnvelopeInternal();
     List<Feature> features = new ArrayList<>();
-    for (int n = 1 + random.nextInt(3); n > 0; n--) {
-      double share = 0.2 + 0.6 * random.nextDouble();
-      double x = box.getMinX() + share * box.getWidth();
-      double y = box.getMinY() + (0.2 + 0.6 * random.nextDouble()) * box.getHeight();
-      Feature upright =
-          Feature.line(
-              FeatureKind.MOVING_JOINT,
-              new Position(x, box.getMinY()),
-              new Position(x, box.getMinY() + (random.nextBoolean() ? 1 : 0.6) * box.getHeight()));
-      features.add(
-          random.nextInt(3) > 0
-              ? upright
-              : Feature.at(FeatureKind.DRAIN, new Position(x, y), 0.15));
-    }
+    double share = 0.2 + 0.6 * random.nextDouble();
+    double x = box.getMinX() + share * box.getWidth();
+    double y = box.getMinY() + (0.2 + 0.6 * random.nextDouble()) * box.getHeight();
+    double reach = (random.nextBoolean() ? 1 : 0.6) * box.getHeight();
+    Position foot = new Position(x, box.getMinY());
+    Position top = new Position(x, box.getMinY() + reach);
+    features.add(Feature.line(FeatureKind.MOVING_JOINT, foot, top));
+    Position drain = new Position(box.getMinX() + (1 - share) * box.getWidth(), y);
+    features.add(Feature.at(FeatureKind.DRAIN, drain, 0.15));
     return features;
   }
 
