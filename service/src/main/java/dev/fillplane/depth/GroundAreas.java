@@ -2,18 +2,28 @@ package dev.fillplane.depth;
 
 import dev.fillplane.surface.FloorPoints;
 import dev.fillplane.surface.FloorSample;
+import dev.fillplane.surface.Spots;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * The connected parts of the floor that are ground, the highest first. Their outlines come from the
- * centres of the cells; the exact area and volume of all are shared out by them, so that the parts
- * add up to the whole.
+ * centres of the cells; the exact area and volume of the sampled floor are shared out by them, so
+ * that the parts add up to the whole.
+ *
+ * <p>A reading may stand above the floor between the readings. One that stands too high where no
+ * part is becomes a part of its own: a cone half as wide as the way to the next reading, at most 1
+ * m across. Nobody has read how wide it is: look there.
  */
 public final class GroundAreas {
 
@@ -22,23 +32,41 @@ public final class GroundAreas {
   /** Less of a floor than this is nobody's to grind. */
   private static final double LEAST_AREA = 1e-6;
 
+  /** Widest cone round a lone reading, and the narrowest. */
+  private static final double WIDEST = 0.5;
+
+  private static final double NARROWEST = 0.1;
+
+  /** Lower readings of a crowd are left to those who look. */
+  private static final int MOST_LONE = 50;
+
   private final FloorSample floor;
   private final DepthField field;
+  private final Spots readings;
   private final List<Part> parts = new ArrayList<>();
 
-  private GroundAreas(DepthField field) {
+  private GroundAreas(DepthField field, Spots readings) {
     this.field = field;
+    this.readings = readings;
     floor = field.floor();
   }
 
-  /** The parts of a floor above what it is ground to; none where nothing is ground. */
-  public static List<GroundArea> of(DepthField field) {
-    if (!field.grinds() || field.grindArea() < LEAST_AREA) {
+  /**
+   * The parts of a floor above what it is ground to; none where nothing is ground.
+   *
+   * @param readings that lie in the rooms
+   */
+  public static List<GroundArea> of(DepthField field, Spots readings) {
+    if (!field.grinds()) {
       return List.of();
     }
-    GroundAreas areas = new GroundAreas(field);
-    areas.findParts();
-    areas.findTops();
+    GroundAreas areas = new GroundAreas(field, readings);
+    if (field.grindArea() > LEAST_AREA) {
+      areas.findParts();
+      areas.findTops();
+      areas.shareOut();
+    }
+    areas.addLoneReadings();
     return areas.told();
   }
 
@@ -47,7 +75,8 @@ public final class GroundAreas {
     for (int room = 0; room < floor.rooms().size(); room++) {
       Polygon outline = floor.rooms().get(room).outline().polygon();
       for (Polygon polygon : HighParts.of(nodes, 0, outline, this::onPlan)) {
-        parts.add(new Part(polygon, field.ground(room, polygon)));
+        Fill fill = field.ground(room, polygon);
+        parts.add(new Part(polygon, fill.area(), fill.volume()));
       }
     }
   }
@@ -83,23 +112,76 @@ public final class GroundAreas {
         Point point = GEOMETRY.createPoint(new Coordinate(x, y));
         parts.stream()
             .filter(part -> above > part.height && part.isNear(point, floor.cell()))
-            .forEach(part -> part.top(x, y, above));
+            .forEach(part -> part.raise(x, y, above));
       }
     }
   }
 
-  private List<GroundArea> told() {
+  /** The parts are scaled to what the whole sampled floor takes. */
+  private void shareOut() {
     double area = 0;
     double volume = 0;
     for (Part part : parts) {
-      area += part.fill.area();
-      volume += part.fill.volume();
+      area += part.area;
+      volume += part.volume;
     }
-    double moreArea = area > 0 ? field.grindArea() / area : 0;
-    double moreVolume = volume > 0 ? field.grindVolume() / volume : 0;
+    for (Part part : parts) {
+      part.area *= area > 0 ? field.grindArea() / area : 0;
+      part.volume *= volume > 0 ? field.grindVolume() / volume : 0;
+    }
+  }
+
+  private void addLoneReadings() {
+    IntStream.range(0, readings.count())
+        .filter(reading -> above(reading) > 0)
+        .boxed()
+        .sorted(Comparator.comparingDouble(this::above).reversed())
+        .limit(MOST_LONE)
+        .forEach(this::addReading);
+  }
+
+  private double above(int reading) {
+    return field.above(readings.x()[reading], readings.y()[reading], readings.elevation()[reading]);
+  }
+
+  private void addReading(int reading) {
+    double x = readings.x()[reading];
+    double y = readings.y()[reading];
+    Point point = GEOMETRY.createPoint(new Coordinate(x, y));
+    Optional<Part> there =
+        parts.stream().filter(part -> part.isNear(point, floor.cell())).findFirst();
+    int room = floor.room(x, y);
+    if (there.isPresent()) {
+      there.get().raise(x, y, above(reading));
+    } else if (room >= 0) {
+      Polygon outline = floor.rooms().get(room).outline().polygon();
+      Geometry disc =
+          OverlayNGRobust.overlay(point.buffer(reach(reading)), outline, OverlayNG.INTERSECTION);
+      if (disc instanceof Polygon polygon && !polygon.isEmpty()) {
+        double volume = polygon.getArea() * above(reading) / 3;
+        Part part = new Part(polygon, polygon.getArea(), volume);
+        part.raise(x, y, above(reading));
+        parts.add(part);
+      }
+    }
+  }
+
+  /** Half the way to the next reading. */
+  private double reach(int reading) {
+    double nearest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < readings.count(); i++) {
+      double way =
+          Math.hypot(
+              readings.x()[i] - readings.x()[reading], readings.y()[i] - readings.y()[reading]);
+      nearest = i != reading && way > 0 ? Math.min(nearest, way) : nearest;
+    }
+    return Math.max(NARROWEST, Math.min(WIDEST, nearest / 2));
+  }
+
+  private List<GroundArea> told() {
     return parts.stream()
-        .filter(part -> part.fill.area() > 0)
-        .map(part -> part.told(moreArea, moreVolume))
+        .filter(part -> part.area > 0)
+        .map(Part::told)
         .sorted(Comparator.comparingDouble(GroundArea::height).reversed())
         .toList();
   }
@@ -108,14 +190,16 @@ public final class GroundAreas {
   private static final class Part {
 
     private final Polygon polygon;
-    private final Fill fill;
+    private double area;
+    private double volume;
     private double x;
     private double y;
     private double height;
 
-    Part(Polygon polygon, Fill fill) {
+    Part(Polygon polygon, double area, double volume) {
       this.polygon = polygon;
-      this.fill = fill;
+      this.area = area;
+      this.volume = volume;
       x = polygon.getInteriorPoint().getX();
       y = polygon.getInteriorPoint().getY();
     }
@@ -125,20 +209,16 @@ public final class GroundAreas {
           && polygon.isWithinDistance(point, distance);
     }
 
-    void top(double atX, double atY, double above) {
-      x = atX;
-      y = atY;
-      height = above;
+    void raise(double atX, double atY, double above) {
+      if (above > height) {
+        x = atX;
+        y = atY;
+        height = above;
+      }
     }
 
-    GroundArea told(double moreArea, double moreVolume) {
-      return new GroundArea(
-          x,
-          y,
-          HighParts.outline(polygon),
-          fill.area() * moreArea,
-          height,
-          fill.volume() * moreVolume);
+    GroundArea told() {
+      return new GroundArea(x, y, HighParts.outline(polygon), area, height, volume);
     }
   }
 }

@@ -11,7 +11,7 @@ import org.apache.commons.math3.stat.StatUtils;
  * <p>Curvatures {@code q = h(i) - 2 h(i-1) + h(i-2)}, differences {@code z = h(i) - h(i-10)}; in
  * inches {@code FF = 4.57 / (3 Sq + |mean q|)} and {@code FL = 12.5 / (3 Sz + |mean z|)}, S with n
  * - 1. Several lines: 1 / F^2 is the mean of their 1 / F^2, weighted by the count of q or z. The
- * two constants, S and the rule of combination are from memory; where lines may lie is published.
+ * two constants, S and the rules of combination are from memory; where lines may lie is published.
  */
 public final class FNumbers {
 
@@ -44,6 +44,22 @@ public final class FNumbers {
       count += number.count();
     }
     return sum > 0 ? OptionalDouble.of(Math.sqrt(count / sum)) : OptionalDouble.empty();
+  }
+
+  /**
+   * The number of several sections together: 1 / F^2 is the mean of theirs, weighted by area.
+   *
+   * @param numbers of the sections, positive
+   * @param areas of the sections in the same order, m2; positive
+   */
+  public static OptionalDouble combined(List<Double> numbers, List<Double> areas) {
+    double sum = 0;
+    double all = 0;
+    for (int i = 0; i < numbers.size(); i++) {
+      sum += areas.get(i) / (numbers.get(i) * numbers.get(i));
+      all += areas.get(i);
+    }
+    return sum > 0 ? OptionalDouble.of(Math.sqrt(all / sum)) : OptionalDouble.empty();
   }
 
   static double[] curvatures(double[] heights) {

@@ -40,9 +40,17 @@ public final class FlatnessCheck {
       double deviation,
       FlatnessLimit limit,
       boolean guided) {
-    double gap =
-        Straightedge.largestGap(rooms, elevation, limit.straightedge()).map(Gap::gap).orElse(0.0);
-    return new FlatnessSummary(before(gap, deviation, limit), limit, after(limit, guided));
+    EdgeWalk walk = Straightedge.walk(rooms, elevation, GapLimit.everywhere(limit), 0);
+    double gap = walk.largest().map(Gap::gap).orElse(0.0);
+    return new FlatnessSummary(
+        before(gap, deviation, limit), limit, after(limit, guided), listed(walk, limit));
+  }
+
+  private static List<ListedGap> listed(EdgeWalk walk, FlatnessLimit limit) {
+    return walk.over().stream()
+        .limit(FlatnessSummary.MOST_GAPS)
+        .map(gap -> ListedGap.of(gap, limit.straightedge(), limit.gap()))
+        .toList();
   }
 
   static FloorGap before(double gap, double deviation, FlatnessLimit limit) {
@@ -61,7 +69,8 @@ public final class FlatnessCheck {
     return new FloorGap(gap, gap < limit.gap() ? Passes.WITHIN : Passes.UNCLEAR);
   }
 
-  private static double margin(double deviation) {
+  /** Within what a gap is known whose three heights have independent errors of a deviation, m. */
+  public static double margin(double deviation) {
     return ONE_SIDED_95 * OF_THREE_HEIGHTS * deviation;
   }
 }

@@ -15,16 +15,9 @@ public record FlatnessLimit(
     @Measured(Dimension.HEIGHT) double gap,
     String source) {
 
-  private static final double TEN_FEET = 3.048;
-  private static final double SIXTEENTH_INCH = 0.0254 / 16;
-
   /** The limit where no covering is told: the usual row for levelled finish floors, under 2 m. */
   public static FlatnessLimit usual() {
     return new FlatnessLimit(
         2, Din18202.limit(4, 2), "DIN 18202 table 3 line 4, between 1 m and 4 m: 5 mm in 2 m");
-  }
-
-  static FlatnessLimit inTenFeet(int sixteenths, String source) {
-    return new FlatnessLimit(TEN_FEET, sixteenths * SIXTEENTH_INCH, source);
   }
 }

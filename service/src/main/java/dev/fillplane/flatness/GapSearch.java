@@ -16,31 +16,32 @@ final class GapSearch {
   /** Smaller gaps are rounding of a plane floor. */
   private static final double NOISE = 1e-9;
 
+  /** So many gaps are thinned out before the walk goes on, which bounds memory. */
+  private static final int MANY = 20_000;
+
   private final DoubleBinaryOperator elevation;
   private final double length;
   private final int steps;
   private final HullGap window;
-  private double gap = NOISE;
   private final double over;
-  private final List<Gap> listed = new ArrayList<>();
+  private final double margin;
+  private final Placements placements = new Placements();
+  private double gap = NOISE;
+  private List<Gap> listed = new ArrayList<>();
   private Optional<Gap> largest = Optional.empty();
 
-  /** A search that lists gaps over {@code over}, m. */
-  GapSearch(DoubleBinaryOperator elevation, double length, double over) {
-    this.over = over;
+  /** A search that lists gaps over those of {@code limit}; each is known within a margin, m. */
+  GapSearch(DoubleBinaryOperator elevation, GapLimit limit, double margin) {
+    this.over = limit.gap() + GapLimit.ROUNDING;
+    this.margin = margin;
     this.elevation = elevation;
-    this.length = length;
+    this.length = limit.straightedge();
     this.steps = (int) Math.max(2, Math.round(length / Straightedge.STEP));
     this.window = new HullGap(steps + 1);
   }
 
-  Optional<Gap> largest() {
-    return largest;
-  }
-
-  /** The worst of the gaps over the limit, each hollow once. */
-  List<Gap> listed() {
-    return WorstGaps.of(listed, length, Gap::gap);
+  EdgeWalk result() {
+    return new EdgeWalk(largest, WorstGaps.of(listed, length, Gap::gap), placements);
   }
 
   /** Lays the edge on every line of {@code room} that runs along u of {@code frame}. */
@@ -49,11 +50,15 @@ final class GapSearch {
     for (double v : scan.lines(Straightedge.STEP)) {
       double[] runs = scan.runs(v);
       for (int run = 0; run < runs.length; run += 2) {
-        if (runs[run + 1] - runs[run] >= Straightedge.SHORTEST - 2 * ScanLines.CLEARANCE) {
+        if (runs[run + 1] - runs[run] >= shortest() - 2 * ScanLines.CLEARANCE) {
           slide(frame, v, places(runs[run], runs[run + 1]));
         }
       }
     }
+  }
+
+  private double shortest() {
+    return Math.min(length, Straightedge.SHORTEST);
   }
 
   /**
@@ -76,11 +81,15 @@ final class GapSearch {
     List<Gap> found = new ArrayList<>();
     for (int first = 0; first + span < heights.length; first++) {
       double measured = window.measure(heights, first, first + span);
+      placements.add(measured > NOISE ? measured : 0, over - GapLimit.ROUNDING, margin);
       if (measured > Math.min(gap, over)) {
         keep(place(window.result(), frame, v, places), found);
       }
     }
     listed.addAll(WorstGaps.of(found, length, Gap::gap));
+    if (listed.size() > MANY) {
+      listed = new ArrayList<>(WorstGaps.of(listed, length, Gap::gap));
+    }
   }
 
   private void keep(Gap met, List<Gap> found) {

@@ -36,29 +36,70 @@ public record GrindAndPatch(
     hollows = List.copyOf(hollows);
   }
 
+  /** Estimates the work for the main figure of a covering. */
+  public static GrindAndPatch of(
+      List<Polygon> rooms, DoubleBinaryOperator elevation, FlatnessLimit limit) {
+    return of(rooms, elevation, limit.gap());
+  }
+
   /**
    * Estimates the work, each room about its own plane.
    *
    * @param rooms valid polygons, m
    * @param elevation of the floor at x, y in any of the rooms, m
-   * @param limit of the covering
+   * @param gap that is allowed, m
    */
-  public static GrindAndPatch of(
-      List<Polygon> rooms, DoubleBinaryOperator elevation, FlatnessLimit limit) {
-    double half = limit.gap() / 2;
+  public static GrindAndPatch of(List<Polygon> rooms, DoubleBinaryOperator elevation, double gap) {
+    double half = gap / 2;
     List<Hump> humps = new ArrayList<>();
     List<Hollow> hollows = new ArrayList<>();
     double patch = 0;
     for (Polygon room : rooms) {
       Lattice above = Lattice.of(room, elevation, SPACING).aboveTrend();
-      humps.addAll(Humps.of(above, half));
-      Humps.of(above.upsideDown(), half).stream().map(Hollow::of).forEach(hollows::add);
+      humps.addAll(Humps.of(above, room, half));
+      Humps.of(above.upsideDown(), room, half).stream().map(Hollow::of).forEach(hollows::add);
       patch += volumeBelow(above, -half);
     }
     humps.sort(Comparator.comparingDouble(Hump::height).reversed());
     hollows.sort(Comparator.comparingDouble(Hollow::depth).reversed());
     double grind = humps.stream().mapToDouble(Hump::area).sum();
     return new GrindAndPatch(grind, patch, humps, hollows);
+  }
+
+  /**
+   * Estimates the work for several figures: for the gap of the first of them or, if what is left
+   * then breaks another one, for the smallest gap of all.
+   *
+   * @param figures at least one, the main one first
+   */
+  public static GrindAndPatch of(
+      List<Polygon> rooms, DoubleBinaryOperator elevation, List<GapLimit> figures) {
+    double main = figures.get(0).gap();
+    boolean enough =
+        rooms.stream().allMatch(room -> keeps(room, after(room, elevation, main), figures));
+    double least = figures.stream().mapToDouble(GapLimit::gap).min().orElse(main);
+    return of(rooms, elevation, enough ? main : least);
+  }
+
+  /** The height of a room once the parts are ground and patched, m. */
+  static DoubleBinaryOperator after(Polygon room, DoubleBinaryOperator elevation, double gap) {
+    DoubleBinaryOperator plane = Lattice.of(room, elevation, SPACING).plane();
+    return (x, y) -> {
+      double middle = plane.applyAsDouble(x, y);
+      double height = elevation.applyAsDouble(x, y);
+      return Math.max(middle - gap / 2, Math.min(middle + gap / 2, height));
+    };
+  }
+
+  private static boolean keeps(
+      Polygon room, DoubleBinaryOperator elevation, List<GapLimit> figures) {
+    return figures.stream()
+        .allMatch(
+            figure ->
+                Straightedge.walk(List.of(room), elevation, figure, 0)
+                        .places()
+                        .verdict(figure.share())
+                    == Passes.WITHIN);
   }
 
   private static double volumeBelow(Lattice above, double level) {

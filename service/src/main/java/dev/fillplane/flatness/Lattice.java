@@ -1,8 +1,10 @@
 package dev.fillplane.flatness;
 
+import dev.fillplane.depth.CarriedNodes;
 import dev.fillplane.room.Position;
 import java.util.Arrays;
 import java.util.function.DoubleBinaryOperator;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -15,14 +17,21 @@ final class Lattice {
   private final double[] columns;
   private final double[] lines;
   private final double[][] heights;
+  private final double spacing;
   private final double nodeArea;
 
   private Lattice(
-      Frame frame, double[] columns, double[] lines, double[][] heights, double nodeArea) {
+      Frame frame,
+      double[] columns,
+      double[] lines,
+      double[][] heights,
+      double spacing,
+      double nodeArea) {
     this.frame = frame;
     this.columns = columns;
     this.lines = lines;
     this.heights = heights;
+    this.spacing = spacing;
     this.nodeArea = nodeArea;
   }
 
@@ -37,7 +46,8 @@ final class Lattice {
       heights[line] = row(frame, columns, lines[line], scan.runs(lines[line]), elevation);
       inside += Arrays.stream(heights[line]).filter(height -> !Double.isNaN(height)).count();
     }
-    return new Lattice(frame, columns, lines, heights, inside == 0 ? 0 : room.getArea() / inside);
+    double nodeArea = inside == 0 ? 0 : room.getArea() / inside;
+    return new Lattice(frame, columns, lines, heights, spacing, nodeArea);
   }
 
   private static double[] row(
@@ -54,11 +64,22 @@ final class Lattice {
     return row;
   }
 
-  /** The same with heights above the plane of least squares through the nodes. */
-  Lattice aboveTrend() {
+  /** The height of the plane of least squares through the nodes, by plan coordinates. */
+  DoubleBinaryOperator plane() {
+    Trend trend = trend();
+    return (x, y) -> trend.at(frame.u(x, y), frame.v(x, y));
+  }
+
+  private Trend trend() {
     Trend trend = new Trend();
     forEachNode((line, i) -> trend.add(columns[i], lines[line], heights[line][i]));
     trend.fit();
+    return trend;
+  }
+
+  /** The same with heights above that plane. */
+  Lattice aboveTrend() {
+    Trend trend = trend();
     double[][] above = new double[lines.length][];
     for (int line = 0; line < lines.length; line++) {
       double v = lines[line];
@@ -66,7 +87,7 @@ final class Lattice {
       above[line] = new double[columns.length];
       Arrays.setAll(above[line], i -> row[i] - trend.at(columns[i], v));
     }
-    return new Lattice(frame, columns, lines, above, nodeArea);
+    return new Lattice(frame, columns, lines, above, spacing, nodeArea);
   }
 
   /** The same with every height the other way up. */
@@ -75,7 +96,7 @@ final class Lattice {
     for (int line = 0; line < lines.length; line++) {
       below[line] = Arrays.stream(heights[line]).map(height -> -height).toArray();
     }
-    return new Lattice(frame, columns, lines, below, nodeArea);
+    return new Lattice(frame, columns, lines, below, spacing, nodeArea);
   }
 
   int columns() {
@@ -92,6 +113,22 @@ final class Lattice {
 
   Position position(int line, int column) {
     return frame.position(columns[column], lines[line]);
+  }
+
+  /** The heights as level rings want them; columns and lines as its columns and rows. */
+  CarriedNodes carried() {
+    double[] known = new double[columns.length * lines.length];
+    for (int line = 0; line < lines.length; line++) {
+      System.arraycopy(heights[line], 0, known, line * columns.length, columns.length);
+    }
+    return CarriedNodes.of(columns.length, lines.length, known);
+  }
+
+  /** From columns and lines, with parts of them, to plan coordinates. */
+  Coordinate onPlan(Coordinate node) {
+    double u = columns[0] + node.x * spacing;
+    double v = lines[0] + node.y * spacing;
+    return new Coordinate(frame.x(u, v), frame.y(u, v));
   }
 
   /** The part of the room that each node inside stands for. */

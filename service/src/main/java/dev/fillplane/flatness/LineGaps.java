@@ -7,11 +7,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 
-/** The gaps of one measured line that are larger than allowed. */
+/** The gaps of one measured line against what is allowed. */
 public final class LineGaps {
-
-  /** A gap larger by no more is at its limit. */
-  private static final double ROUNDING = 1e-9;
 
   private LineGaps() {}
 
@@ -39,7 +36,8 @@ public final class LineGaps {
           first,
           first + steps,
           hollow -> {
-            boolean isOver = hollow.gap() > allowed.applyAsDouble(span(hollow, line)) + ROUNDING;
+            boolean isOver =
+                hollow.gap() > allowed.applyAsDouble(span(hollow, line)) + GapLimit.ROUNDING;
             if (isOver && seen.add((long) hollow.from() * heights.length + hollow.to())) {
               found.add(gap(hollow, line.spacing()));
             }
@@ -47,6 +45,38 @@ public final class LineGaps {
     }
     return WorstGaps.of(
         found, length, gap -> gap.gap() / allowed.applyAsDouble(gap.from().distance(gap.to())));
+  }
+
+  /**
+   * Counts the places of the edge, each by the hollow that is furthest over its limit.
+   *
+   * @param margin within which a gap of the line is known, m
+   */
+  public static void count(
+      MeasuredLine line,
+      double length,
+      DoubleUnaryOperator allowed,
+      double margin,
+      Placements placements) {
+    double[] heights = line.elevations();
+    int steps = steps(line, length);
+    HullGap window = new HullGap(steps + 1);
+    for (int first = 0; steps > 1 && first + steps < heights.length; first++) {
+      double[] worst = {0, allowed.applyAsDouble(length)};
+      window.forEachHollow(
+          heights,
+          first,
+          first + steps,
+          hollow -> {
+            double limit = allowed.applyAsDouble(span(hollow, line));
+            placements.see(hollow.gap());
+            if (hollow.gap() - limit > worst[0] - worst[1]) {
+              worst[0] = hollow.gap();
+              worst[1] = limit;
+            }
+          });
+      placements.add(worst[0], worst[1], margin);
+    }
   }
 
   private static int steps(MeasuredLine line, double length) {

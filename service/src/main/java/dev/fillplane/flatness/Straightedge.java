@@ -27,8 +27,11 @@ public final class Straightedge {
   /** Distance of samples along the edge, about, and of lines. */
   static final double STEP = 0.1;
 
-  /** Where less than this fits between walls no edge is laid. */
+  /** Where less than this, and less than the edge, fits between walls no edge is laid. */
   static final double SHORTEST = 0.5;
+
+  /** The shortest edge: three samples and a little more than two steps between them. */
+  public static final double LEAST_EDGE = 0.3;
 
   private static final double WHOLE = 1e-9;
 
@@ -38,40 +41,39 @@ public final class Straightedge {
    * The largest gap of a floor. The edge is laid in 16 directions from the longest wall of each
    * room, on lines 0.1 m apart, in steps of about 0.1 m (a whole number to the edge); never across
    * walls or holes. Where less than its length fits between them, an edge as long as what fits is
-   * laid, down to 0.5 m. Turning the whole plan leaves the gap alone within 1e-6 m, if the
-   * elevation turns with it and no two walls at odd angles are equally long.
+   * laid, down to 0.5 m or to the whole of a shorter edge. Turning the whole plan leaves the gap
+   * alone within 1e-6 m, if the elevation turns with it and no two walls at odd angles are equally
+   * long.
    *
    * @param rooms valid polygons, m
    * @param elevation of the floor at x, y in any of the rooms, m; finite there
-   * @param length of the edge, at least 0.5 m
+   * @param length of the edge, at least 0.3 m
    * @return empty where no hollow is found: the floor is plane or crowned, or no edge fits
    */
   public static Optional<Gap> largestGap(
       List<Polygon> rooms, DoubleBinaryOperator elevation, double length) {
-    return search(rooms, elevation, length, Double.POSITIVE_INFINITY).largest();
+    return walk(rooms, elevation, new GapLimit(length, Double.POSITIVE_INFINITY, 1), 0).largest();
   }
 
   /**
-   * The gaps of a floor over {@code limit}, m, the largest first, at most 100; each hollow once, as
-   * the edge crosses it worst.
+   * Lays the edge of {@code limit} everywhere on a floor, as above, and counts its places by the
+   * gap under it.
+   *
+   * @param margin within which a gap is known, m; not negative
    */
-  public static List<Gap> gapsOver(
-      List<Polygon> rooms, DoubleBinaryOperator elevation, double length, double limit) {
-    return search(rooms, elevation, length, limit).listed();
-  }
-
-  private static GapSearch search(
-      List<Polygon> rooms, DoubleBinaryOperator elevation, double length, double over) {
-    if (!(length >= SHORTEST && Double.isFinite(length))) {
+  public static EdgeWalk walk(
+      List<Polygon> rooms, DoubleBinaryOperator elevation, GapLimit limit, double margin) {
+    double length = limit.straightedge();
+    if (!(length >= LEAST_EDGE && Double.isFinite(length))) {
       throw new IllegalArgumentException("straightedge of " + length + " m");
     }
-    GapSearch search = new GapSearch(elevation, length, over);
+    GapSearch search = new GapSearch(elevation, limit, margin);
     for (Polygon room : rooms) {
       for (int direction = 0; direction < DIRECTIONS; direction++) {
         search.walk(room, Frame.of(room, Math.PI * direction / DIRECTIONS));
       }
     }
-    return search;
+    return search.result();
   }
 
   /**

@@ -1,5 +1,6 @@
 package dev.fillplane.flatness;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -8,7 +9,9 @@ import java.util.Optional;
  * @param id the word for it in a request
  * @param name what people call it
  * @param spanNeeded whether its limit depends on the distance between the contacts
- * @param limit of the gap, where it has one that depends on nothing
+ * @param limit of the gap, where it has one that depends on nothing; the first of the figures
+ * @param figures every gap with its edge, where they depend on nothing
+ * @param enough how many of the figures a floor must keep
  * @param fNumbers that it asks for, if any
  * @param source where the figures come from
  */
@@ -17,8 +20,30 @@ public record Tolerance(
     String name,
     boolean spanNeeded,
     Optional<FlatnessLimit> limit,
+    List<GapLimit> figures,
+    Enough enough,
     Optional<FNumberClass> fNumbers,
     String source) {
+
+  /** Copies the list. */
+  public Tolerance {
+    figures = List.copyOf(figures);
+  }
+
+  /** One whose figures depend on nothing, the main one first; F-numbers alone without any. */
+  static Tolerance of(
+      String id,
+      String name,
+      List<GapLimit> figures,
+      Enough enough,
+      Optional<FNumberClass> fNumbers,
+      String source) {
+    Optional<FlatnessLimit> limit =
+        figures.stream()
+            .findFirst()
+            .map(main -> new FlatnessLimit(main.straightedge(), main.gap(), source));
+    return new Tolerance(id, name, false, limit, figures, enough, fNumbers, source);
+  }
 
   /** Shortest span of DIN 18202. */
   public static final double LEAST_SPAN = 0.1;
@@ -36,6 +61,20 @@ public record Tolerance(
     return spanNeeded
         ? Optional.of(new FlatnessLimit(span, Din18202.limit(line(), span), source))
         : limit;
+  }
+
+  /**
+   * The figures that a floor is held against; of one that depends on the span that of {@code span}.
+   */
+  public List<GapLimit> figuresAt(double span) {
+    return spanNeeded ? at(span).map(GapLimit::everywhere).stream().toList() : figures;
+  }
+
+  /** The figures under edges shorter than that of the main one. */
+  public List<GapLimit> shorterEdges() {
+    return figures.stream()
+        .filter(figure -> figure.straightedge() < figures.get(0).straightedge())
+        .toList();
   }
 
   /** The largest gap allowed between contacts {@code span} apart, m; {@code usual} if fixed. */

@@ -2,25 +2,16 @@ package dev.fillplane.plan;
 
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
-import dev.fillplane.flatness.FlatnessCheck;
-import dev.fillplane.flatness.FlatnessLimit;
-import dev.fillplane.flatness.FloorGap;
-import dev.fillplane.flatness.GrindAndPatch;
-import dev.fillplane.flatness.ListedGap;
-import dev.fillplane.flatness.Straightedge;
 import dev.fillplane.material.Catalogue;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.room.RoomCheck;
-import dev.fillplane.supply.BagOdds;
-import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
-import org.locationtech.jts.geom.Polygon;
 
 /**
- * Checks how flat a floor is, from measured lines or from a survey of its rooms. Heights of lines
- * count as measured exactly; the surface of a survey is as sure as its mean deviation, as in a
- * plan. A survey is held against one limit under the whole edge, a line against that of each span.
+ * Checks how flat a floor is, from measured lines or from a survey of its rooms, before a pour or
+ * after it. Heights of lines are as sure as their reading error, the surface of a survey as its
+ * mean deviation, as in a plan. Every figure of a tolerance is checked. Where a tolerance depends
+ * on the span, a survey is held to that of the whole edge, a line to that between the contacts.
  */
 public final class FlatnessChecker {
 
@@ -52,51 +43,19 @@ public final class FlatnessChecker {
       findings.error("survey-without-rooms", ROOT);
     }
     WantedFlatness wanted = WantedFlatness.of(request, ROOT, findings);
-    LineChecker.check(request.lines(), ROOT, findings);
+    LineCheck.check(request.lines(), ROOT, findings);
     Optional<DataSheet> sheet =
         request.material().map(wish -> Catalogue.resolve(wish, ROOT.at("material"), findings));
+    if (request.bagsLeft().isPresent() && (lines || sheet.isEmpty())) {
+      findings.warning("bags-left-not-used", ROOT.at("bagsLeft"));
+    }
     findings.throwIfErrors();
-    return lines
-        ? new LineChecker(request, wanted, ROOT, findings).report()
-        : survey(wanted.limit(), sheet);
+    return lines ? lines(wanted) : new SurveyChecker(request, wanted, sheet, findings).report();
   }
 
-  private FlatnessReport survey(FlatnessLimit limit, Optional<DataSheet> sheet) {
-    PlanRequest plan = request.asPlan();
-    Terms.check(plan, findings);
-    RoomCheck.check(plan.rooms(), ROOT.at("rooms"), findings);
-    FittedFloor floor = FittedFloor.of(plan, findings);
-    FloorGap before = before(floor, limit);
-    GrindAndPatch work = GrindAndPatch.of(floor.polygons(), floor.sample()::elevation, limit);
-    return new FlatnessReport(
-        before.verdict(),
-        limit,
-        before.gap(),
-        List.of(),
-        Optional.empty(),
-        gaps(floor, limit),
-        work.humps(),
-        work.hollows(),
-        sheet
-            .map(known -> OptionalInt.of(BagOdds.likely(work.patchVolume(), 0, known)))
-            .orElse(OptionalInt.empty()),
-        findings.warnings());
-  }
-
-  private static FloorGap before(FittedFloor floor, FlatnessLimit limit) {
-    FloorGap before =
-        FlatnessCheck.of(
-                floor.polygons(), floor.sample()::elevation, floor.meanDeviation(), limit, false)
-            .before();
-    return floor.readings().thin() ? before.unseen() : before;
-  }
-
-  private static List<ListedGap> gaps(FittedFloor floor, FlatnessLimit limit) {
-    List<Polygon> rooms = floor.polygons();
-    return Straightedge.gapsOver(
-            rooms, floor.sample()::elevation, limit.straightedge(), limit.gap())
-        .stream()
-        .map(gap -> ListedGap.of(gap, limit.gap()))
-        .toList();
+  private FlatnessReport lines(WantedFlatness wanted) {
+    RoomCheck.check(request.rooms(), ROOT.at("rooms"), findings);
+    findings.throwIfErrors();
+    return new LineChecker(request, wanted, findings).report();
   }
 }

@@ -12,7 +12,8 @@ import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
 import dev.fillplane.surface.SurfaceSummary;
 import dev.fillplane.survey.Elevations;
-import dev.fillplane.target.Plane;
+import dev.fillplane.target.RoomsPlane;
+import dev.fillplane.target.RoomsTarget;
 import dev.fillplane.target.TargetSummary;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,15 +52,20 @@ final class FloorAnswer {
   }
 
   TargetSummary target() {
-    Plane plane = floor.target().plane();
-    return new TargetSummary(
+    return TargetSummary.of(
         floor.target().shape(),
-        plane.elevation(),
-        plane.slopeX(),
-        plane.slopeY(),
-        floor.target().boundBy(),
+        floor.target().groups().stream().map(this::plane).toList(),
         floor.draws().bareOdds(),
         floor.draws().guardHeight(request.confidence()));
+  }
+
+  private RoomsPlane plane(RoomsTarget group) {
+    return new RoomsPlane(
+        group.rooms().stream().map(room -> request.rooms().get(room).id()).toList(),
+        group.plane().elevation(),
+        group.plane().slopeX(),
+        group.plane().slopeY(),
+        group.boundBy());
   }
 
   DepthSummary depth() {

@@ -95,8 +95,9 @@ final class FloorMethods {
           new Method(
               "target-level",
               "The level target",
-              "highest point of floor and readings + minimum depth",
-              Method.TRADE,
+              "highest point of floor and readings + minimum depth; with grinding the quantile of the"
+                  + " floor by area at p / (p + q), prices of filling and grinding, + minimum depth",
+              Method.TRADE + "; the quantile is own derivation",
               "any floor"),
           new Method(
               "target-plane",
@@ -105,6 +106,21 @@ final class FloorMethods {
                   + " limited; linear program by cutting planes",
               "Kelley, J. SIAM 8 (1960); the slope limit of 2 mm/m is " + Method.TRADE,
               "slopes to 5 mm/m"),
+          new Method(
+              "target-cheapest",
+              "The cheapest plane where the floor may be ground",
+              "least p Int max(d, 0) + q Int max(-d, 0) over all planes within the limits, d the depth"
+                  + " less the minimum; Newton steps, and tangents that bound the optimum to 1e-6",
+              "Kelley, J. SIAM 8 (1960); slope and bend are own derivation; exact for the"
+                  + " piecewise-linear floor",
+              "grinding to 50 mm, slopes to 5 mm/m"),
+          new Method(
+              "target-fights",
+              "Limits of a target that no plane keeps",
+              "least largest miss of fixed heights and ceilings; the limits it touches that cannot be"
+                  + " spared",
+              "deletion filter, Chinneck and Dravnieks, ORSA J. Computing 3 (1991); from memory",
+              "misses over 0.001 mm"),
           new Method(
               "volume-prism",
               "Volume between floor and target",

@@ -1,6 +1,9 @@
 package dev.fillplane.plan;
 
 import dev.fillplane.depth.DepthField;
+import dev.fillplane.depth.GroundArea;
+import dev.fillplane.depth.GroundAreas;
+import dev.fillplane.depth.Levels;
 import dev.fillplane.depth.VolumeDraws;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
@@ -9,15 +12,19 @@ import dev.fillplane.supply.Minimums;
 import dev.fillplane.surface.FittedSurface;
 import dev.fillplane.surface.FloorResiduals;
 import dev.fillplane.surface.FloorSample;
+import dev.fillplane.surface.KrigedSurface;
+import dev.fillplane.surface.Spots;
 import dev.fillplane.survey.Elevations;
 import dev.fillplane.target.FoundTarget;
 import dev.fillplane.target.HighPoints;
+import dev.fillplane.target.Plane;
 import dev.fillplane.target.TargetFinder;
 import dev.fillplane.target.TargetShape;
 import dev.fillplane.target.TargetWish;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Polygon;
 
 /** The first half of a plan: from readings to depths, with what the second half needs of it. */
@@ -65,7 +72,7 @@ final class LevelledFloor {
     highs = HighPoints.of(sample, readings.spots(), readings.names());
     target = find(request.target(), findings);
     findings.throwIfErrors();
-    field = DepthField.of(sample, target.plane());
+    field = DepthField.of(sample, levels(target, request.target().grind().allowed()));
     draws = field.volumes(realisations);
     readings.warnOfBoundSuspects(target, elevations, findings);
   }
@@ -75,9 +82,51 @@ final class LevelledFloor {
         wish, minimumDepth, highs, request.coveringThickness(), Place.root().at("target"), into);
   }
 
-  /** The same floor under another target; what is odd about that one is not told. */
+  /** What a target means for each room. */
+  private Levels levels(FoundTarget found, boolean grinds) {
+    List<Plane> planes = IntStream.range(0, request.rooms().size()).mapToObj(found::plane).toList();
+    return new Levels(planes, grinds ? OptionalDouble.of(minimumDepth) : OptionalDouble.empty());
+  }
+
+  /**
+   * The same floor under another target, nothing ground; what is odd about that one is not told.
+   */
   DepthField under(TargetWish wish) {
-    return DepthField.of(sample, find(wish, new Findings()).plane());
+    return DepthField.of(sample, levels(find(wish, new Findings()), false));
+  }
+
+  /** The same floor under some levels. */
+  DepthField under(Levels levels) {
+    return DepthField.of(sample, levels);
+  }
+
+  /**
+   * The target as wished, but with nothing ground; empty where there is none, or where the target
+   * is given.
+   */
+  Optional<Levels> unground() {
+    Findings unheard = new Findings();
+    FoundTarget found =
+        request.target().grind().allowed()
+            ? find(request.target().withoutGrinding(), unheard)
+            : target;
+    return unheard.hasErrors() || found.shape() == TargetShape.GIVEN
+        ? Optional.empty()
+        : Optional.of(levels(found, false));
+  }
+
+  /** The floor under some levels that come down by a height, what then stands too high ground. */
+  DepthField loweredBy(double height, Levels levels) {
+    List<Plane> planes =
+        levels.planes().stream()
+            .map(plane -> new Plane(plane.elevation() - height, plane.slopeX(), plane.slopeY()))
+            .toList();
+    return DepthField.of(sample, new Levels(planes, OptionalDouble.of(minimumDepth)));
+  }
+
+  /** What is to be ground; a dense survey has no reading off its surface. */
+  List<GroundArea> groundAreas(DepthField ground) {
+    return GroundAreas.of(ground, surface instanceof KrigedSurface ? readings.spots() : Spots.NONE);
   }
 
   /** Mean standard deviation of the floor, over places spread evenly through the rooms. */
@@ -133,14 +182,6 @@ final class LevelledFloor {
 
   /** Nothing but a minimum depth is wished of the plane of an option. */
   TargetWish plainly(TargetShape shape) {
-    return new TargetWish(
-        shape,
-        OptionalDouble.empty(),
-        null,
-        null,
-        OptionalDouble.empty(),
-        request.target().maximumSlope(),
-        Optional.empty(),
-        null);
+    return TargetWish.plain(shape, request.target().maximumSlope(), request.target().sharing());
   }
 }

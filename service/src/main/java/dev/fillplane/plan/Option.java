@@ -3,6 +3,8 @@ package dev.fillplane.plan;
 import dev.fillplane.flatness.Passes;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.Measured;
+import dev.fillplane.quantity.Money;
+import java.util.Optional;
 
 /**
  * One way to deal with the floor.
@@ -11,11 +13,14 @@ import dev.fillplane.quantity.Measured;
  * @param passes whether the floor is then flat enough for the covering
  * @param bags likely bags, rounded up
  * @param grindArea floor to grind
- * @param minutes working time of pouring or grinding, without preparation
+ * @param minutes working time summed over the people, with preparing, priming and washing up,
+ *     without waiting
+ * @param cost of fill and grinding at the caller's prices, if told
  */
 public record Option(
     OptionName name,
     Passes passes,
     int bags,
     @Measured(Dimension.AREA) double grindArea,
-    @Measured(Dimension.TIME) double minutes) {}
+    @Measured(Dimension.TIME) double minutes,
+    Optional<Money> cost) {}

@@ -4,56 +4,81 @@ import dev.fillplane.depth.DepthField;
 import dev.fillplane.depth.VolumeDraws;
 import dev.fillplane.flatness.FlatnessSummary;
 import dev.fillplane.flatness.GrindAndPatch;
+import dev.fillplane.flatness.Hump;
 import dev.fillplane.flatness.Passes;
-import dev.fillplane.pour.Pour;
 import dev.fillplane.supply.BagOdds;
 import dev.fillplane.supply.Bags;
 import dev.fillplane.target.TargetShape;
 import java.util.List;
 
-/** The ways to deal with a floor, in short, before what was asked. */
+/** The ways to deal with a floor, before what was asked. */
 final class Options {
-
-  /** Floor that one person grinds in an hour, in m2 (common practice, no source). */
-  static final double GRIND_RATE = 8.0 / 3600;
 
   private final PlanRequest request;
   private final LevelledFloor floor;
   private final FlatnessSummary flatness;
-  private final double secondsPerBag;
+  private final Costs costs;
+  private final Labour labour;
 
   private Options(
-      PlanRequest request, LevelledFloor floor, FlatnessSummary flatness, double secondsPerBag) {
+      PlanRequest request,
+      LevelledFloor floor,
+      FlatnessSummary flatness,
+      Costs costs,
+      Labour labour) {
     this.request = request;
     this.floor = floor;
     this.flatness = flatness;
-    this.secondsPerBag = secondsPerBag;
+    this.costs = costs;
+    this.labour = labour;
   }
 
-  /** All of them, the least work first; times of pouring at the rate of the planned pour. */
+  /** All of them, the least work first. */
   static List<Option> of(
-      PlanRequest request, LevelledFloor floor, FlatnessSummary flatness, Bags bags, Pour pour) {
-    double secondsPerBag = bags.likely() > 0 ? pour.minutes() / bags.likely() : 0;
-    Options options = new Options(request, floor, flatness, secondsPerBag);
+      PlanRequest request,
+      LevelledFloor floor,
+      FlatnessSummary flatness,
+      Costs costs,
+      Labour labour) {
+    Options options = new Options(request, floor, flatness, costs, labour);
     return List.of(
-        new Option(OptionName.NO_POUR, flatness.before().verdict(), 0, 0, 0),
+        options.option(OptionName.NO_POUR, flatness.before().verdict(), Work.NONE),
         options.grindAndPatch(),
         options.pour(OptionName.FLAT, TargetShape.PLANE),
         options.pour(OptionName.LEVEL, TargetShape.LEVEL));
   }
 
+  /** What one way takes. */
+  private record Work(int bags, double fill, double grindArea, double ground, double seconds) {
+    static final Work NONE = new Work(0, 0, 0, 0, 0);
+  }
+
+  private Option option(OptionName name, Passes passes, Work work) {
+    return new Option(
+        name,
+        passes,
+        work.bags(),
+        work.grindArea(),
+        work.seconds(),
+        costs.of(work.fill(), work.ground()));
+  }
+
   /** Where the floor passes as it is, there is nothing to grind or patch. */
   private Option grindAndPatch() {
     if (flatness.before().verdict() == Passes.WITHIN) {
-      return new Option(OptionName.GRIND_AND_PATCH, Passes.WITHIN, 0, 0, 0);
+      return option(OptionName.GRIND_AND_PATCH, Passes.WITHIN, Work.NONE);
     }
-    GrindAndPatch work =
+    GrindAndPatch todo =
         GrindAndPatch.of(floor.polygons(), floor.sample()::elevation, flatness.limit());
-    int bags = BagOdds.likely(work.patchVolume(), 0, floor.sheet());
-    boolean nothing = work.grindArea() == 0 && work.patchVolume() == 0;
+    boolean nothing = todo.grindArea() == 0 && todo.patchVolume() == 0;
     Passes passes = nothing ? flatness.before().verdict() : Passes.UNCLEAR;
-    double seconds = work.grindArea() / GRIND_RATE + bags * secondsPerBag;
-    return new Option(OptionName.GRIND_AND_PATCH, passes, bags, work.grindArea(), seconds);
+    int bags = BagOdds.likely(todo.patchVolume(), 0, floor.sheet());
+    double ground = todo.humps().stream().mapToDouble(Hump::volume).sum();
+    double seconds = labour.grinding(todo.grindArea()) + labour.patching(bags);
+    return option(
+        OptionName.GRIND_AND_PATCH,
+        passes,
+        new Work(bags, todo.patchVolume(), todo.grindArea(), ground, seconds));
   }
 
   private Option pour(OptionName name, TargetShape shape) {
@@ -62,11 +87,9 @@ final class Options {
     Bags bags =
         BagOdds.of(
             draws.volumes(), draws.wetAreas(), floor.sheet(), request.confidence(), request.seed());
-    return new Option(
+    return option(
         name,
         flatness.after().verdict(),
-        bags.likely(),
-        field.grindArea(),
-        bags.likely() * secondsPerBag);
+        new Work(bags.likely(), field.volume(), 0, 0, labour.pouring(bags.likely())));
   }
 }

@@ -31,6 +31,7 @@ public record Plan(
     Mix mix,
     Pour pour,
     List<Option> options,
+    Grinding grinding,
     List<Pin> pins,
     List<Rail> rails,
     FlatnessSummary flatness,

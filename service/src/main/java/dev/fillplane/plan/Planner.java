@@ -3,14 +3,17 @@ package dev.fillplane.plan;
 import dev.fillplane.bay.BayPlan;
 import dev.fillplane.bay.RibbonRule;
 import dev.fillplane.depth.DepthSummary;
+import dev.fillplane.depth.GroundArea;
 import dev.fillplane.depth.VolumeDraws;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.FindingsException;
 import dev.fillplane.finding.Place;
 import dev.fillplane.flatness.Covering;
+import dev.fillplane.flatness.Enough;
 import dev.fillplane.flatness.FlatnessCheck;
 import dev.fillplane.flatness.FlatnessLimit;
 import dev.fillplane.flatness.FlatnessSummary;
+import dev.fillplane.flatness.GapLimit;
 import dev.fillplane.heat.Conditions;
 import dev.fillplane.heat.Drying;
 import dev.fillplane.heat.DryingPlan;
@@ -24,6 +27,8 @@ import dev.fillplane.pour.CoolerWater;
 import dev.fillplane.pour.HotterThanSheet;
 import dev.fillplane.pour.Pour;
 import dev.fillplane.pour.PourPlanner;
+import dev.fillplane.quantity.Amount;
+import dev.fillplane.quantity.Dimension;
 import dev.fillplane.room.RoomCheck;
 import dev.fillplane.room.Substrate;
 import dev.fillplane.safety.Note;
@@ -133,6 +138,8 @@ public final class Planner {
     List<Pin> pins = Pins.of(bays, floor.field());
     List<Rail> rails = Rails.of(bays, floor.field(), request.equipment().screedLength());
     FlatnessSummary flatness = flatness(floor, !pins.isEmpty() || !rails.isEmpty());
+    Costs costs = new Costs(request.target().prices());
+    Labour labour = labour(quantities, depth, pour);
     PourCautions.warn(depth, quantities, pour, flatness, ROOT, findings);
     findings.throwIfErrors();
     return new Plan(
@@ -144,7 +151,8 @@ public final class Planner {
         quantities,
         mix,
         pour,
-        Options.of(request, floor, flatness, bags, pour),
+        Options.of(request, floor, flatness, costs, labour),
+        grinding(floor, costs, labour),
         pins,
         rails,
         flatness,
@@ -152,6 +160,26 @@ public final class Planner {
         safety(depth, sheet, bags, pour, rails),
         findings.warnings(),
         computed);
+  }
+
+  /** Times of pouring are at the rate of the planned pour. */
+  private Labour labour(Quantities quantities, DepthSummary depth, Pour pour) {
+    int bags = quantities.bags().likely();
+    return new Labour(request, quantities, depth.area(), bags > 0 ? pour.minutes() / bags : 0);
+  }
+
+  private Grinding grinding(LevelledFloor floor, Costs costs, Labour labour) {
+    List<GroundArea> areas = floor.groundAreas(floor.field());
+    double area = areas.stream().mapToDouble(GroundArea::area).sum();
+    double volume = areas.stream().mapToDouble(GroundArea::volume).sum();
+    return new Grinding(
+        area,
+        volume,
+        areas.isEmpty() ? 0 : areas.get(0).height(),
+        labour.grinding(area),
+        costs.of(0, volume),
+        areas,
+        new Savings(request.units(), floor, costs, labour).all());
   }
 
   /** What one mix makes. */
@@ -198,9 +226,7 @@ public final class Planner {
     FlatnessSummary flatness =
         FlatnessCheck.of(
             floor.polygons(), floor.sample()::elevation, floor.meanDeviation(), limit, guided);
-    return floor.isThinlyRead()
-        ? new FlatnessSummary(flatness.before().unseen(), limit, flatness.after())
-        : flatness;
+    return floor.isThinlyRead() ? flatness.unseen() : flatness;
   }
 
   private Drying drying(DataSheet sheet, DepthSummary depth) {
@@ -237,6 +263,21 @@ public final class Planner {
     if (request.covering().isEmpty()) {
       findings.warning("covering-unknown", ROOT);
     }
-    findings.warning("options-in-short", ROOT);
+    request.covering().ifPresent(this::warnOfShortEdges);
+  }
+
+  /** A plan holds the floor against the main figure of a covering only. */
+  private void warnOfShortEdges(Covering covering) {
+    if (covering.tolerance().enough() == Enough.ALL) {
+      for (GapLimit shorter : covering.tolerance().shorterEdges()) {
+        findings.warning(
+            "covering-short-edge",
+            ROOT.at("covering"),
+            "straightedge",
+            Amount.of(shorter.straightedge(), Dimension.PLAN),
+            "gap",
+            Amount.of(shorter.gap(), Dimension.HEIGHT));
+      }
+    }
   }
 }

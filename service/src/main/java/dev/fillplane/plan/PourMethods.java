@@ -44,14 +44,14 @@ final class PourMethods {
               "f-numbers",
               "Flatness and levelness of measured lines",
               "FF = 4.57 / (3 Sq + |mean q|), FL = 12.5 / (3 Sz + |mean z|) in inches; together"
-                  + " 1 / F^2 is the weighted mean of 1 / F^2",
+                  + " 1 / F^2 is the weighted mean of 1 / F^2, by count or between sections by area",
               "ASTM E1155; constants, S and combination from memory",
               "readings every 12 in or 300 mm, lines from 11 ft, sections from 320 ft2; FL not on"
                   + " suspended decks"),
           new Method(
               "flatness-verdict",
               "Whether the floor is flat enough, now and after the pour",
-              "gap against the covering's limit, within or over by 1.645 sqrt(1.5) deviations;"
+              "gap against each figure of the limit, within or over by 1.645 sqrt(1.5) deviations;"
                   + " after the pour that of a residual of 1.0 mm guided, 1.5 mm free",
               "DIN 18202, ANSI A108.02, ASTM F710, trade guideline; the residuals are "
                   + Method.TRADE,
@@ -63,6 +63,27 @@ final class PourMethods {
                   + " the limit below it",
               "own rule, no source; grinding at 8 m2 an hour is " + Method.TRADE,
               "an estimate on the high side"),
+          new Method(
+              "next-pass",
+              "What is to be done with a floor next",
+              "ready, read more, grind and patch; pour where hollows cover a third of the floor or"
+                  + " take as much as a skim of 2 mm",
+              "own rule, no source; the skim is " + Method.TRADE,
+              "floors of a survey, before a pour or after it"),
+          new Method(
+              "grinding-savings",
+              "Bags that humps cost",
+              "likely bags for the target less those for the same target brought down by 1, 2, 3"
+                  + " or 5 mm (1 to 4 sixteenths of an inch), all that then stands too high ground",
+              "differences of exact volumes; bags as in bags-odds",
+              "steps that save a bag and grind at most a quarter of the floor"),
+          new Method(
+              "labour-rates",
+              "Working time",
+              "area / 30 m2/h cleaning + coats area / 80 m2/h priming + edge / 25 m/h sealing +"
+                  + " ground area / 8 m2/h grinding + people times pouring + 1 h washing up",
+              Method.TRADE,
+              "without waiting; of low confidence"),
           new Method(
               "lifting-equation",
               "Recommended mass of a lift",

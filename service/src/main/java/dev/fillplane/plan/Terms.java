@@ -9,6 +9,7 @@ import dev.fillplane.room.Position;
 import dev.fillplane.room.Room;
 import dev.fillplane.surface.Variogram;
 import dev.fillplane.survey.Survey;
+import dev.fillplane.target.GrindWish;
 import dev.fillplane.target.TargetWish;
 import java.util.List;
 import java.util.Optional;
@@ -84,6 +85,22 @@ public final class Terms {
               0,
               0.005,
               request -> OptionalDouble.of(request.target().maximumSlope())),
+          new Term(
+              "depth of grinding",
+              "target/grind/maximumDepth",
+              Dimension.HEIGHT,
+              OptionalDouble.of(GrindWish.DEFAULT_MAXIMUM_DEPTH),
+              0,
+              0.05,
+              request -> OptionalDouble.of(request.target().grind().maximumDepth())),
+          new Term(
+              "area ground in an hour",
+              "target/grind/areaPerHour",
+              Dimension.AREA,
+              OptionalDouble.of(GrindWish.DEFAULT_AREA_PER_HOUR),
+              0.1,
+              200,
+              request -> OptionalDouble.of(request.target().grind().areaPerHour())),
           new Term(
               "elevation of the target",
               "target/elevation",

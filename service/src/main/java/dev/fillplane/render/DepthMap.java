@@ -24,6 +24,8 @@ public final class DepthMap {
   private final GuideLayer guides;
   private final OpeningLayer openings;
   private final NextLayer next;
+  private final GroundLayer ground;
+  private final LiftLayer lifts;
   private final DeviationLayer deviation;
   private final Svg map = new Svg();
 
@@ -40,6 +42,8 @@ public final class DepthMap {
     guides = new GuideLayer(sheet);
     openings = new OpeningLayer(sheet);
     next = new NextLayer(sheet);
+    ground = new GroundLayer(sheet);
+    lifts = new LiftLayer(sheet);
     deviation = new DeviationLayer(sheet);
     shapes();
     texts();
@@ -65,8 +69,10 @@ public final class DepthMap {
   private void shapes() {
     map.add(ColourLayer.draw(sheet))
         .add(deviation.draw())
+        .add(ground.draw())
         .add(ribbons.draw())
         .add(ContourLayer.draw(sheet))
+        .add(lifts.draw())
         .add(RoomLayer.draw(sheet))
         .add(guides.draw())
         .add(readings.draw())
@@ -82,6 +88,7 @@ public final class DepthMap {
     ribbons.numberEnds();
     RoomLayer.name(sheet);
     openings.label();
+    ground.label();
     spots.labelProbes();
     guides.label();
     ribbons.numberOthers();
@@ -95,7 +102,7 @@ public final class DepthMap {
   }
 
   private String document() {
-    Legend legend = new Legend(sheet, readings, ribbons, next, deviation);
+    Legend legend = new Legend(sheet, readings, ribbons, next, deviation).with(ground).with(lifts);
     double height = Math.ceil(layout.height(legend.height(layout.legendColumns())));
     Svg svg = new Svg();
     svg.open(

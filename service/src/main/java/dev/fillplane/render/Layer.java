@@ -18,6 +18,10 @@ public enum Layer {
   GUIDES,
   /** Places where one more reading would help most. */
   NEXT,
+  /** Areas to grind. */
+  GROUND,
+  /** Where the lower lifts of a deep pour end. */
+  LIFTS,
   /** Where the floor is unsure. */
   DEVIATION;
 

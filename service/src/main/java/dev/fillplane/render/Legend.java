@@ -32,6 +32,26 @@ final class Legend {
     ribbons(ribbons);
   }
 
+  /** What is hatched to be ground. */
+  Legend with(GroundLayer ground) {
+    if (!ground.isEmpty()) {
+      add(
+          svg -> Swatches.area(svg, "url(#" + GroundLayer.PATTERN + ")"),
+          "grind first, height to take off");
+    }
+    return this;
+  }
+
+  /** Lines round the lower lifts. */
+  Legend with(LiftLayer lifts) {
+    if (!lifts.isEmpty()) {
+      add(
+          svg -> Swatches.line(svg, "#111", 2.4, "12 3 2 3"),
+          "edge of a lower lift: pour it first");
+    }
+    return this;
+  }
+
   private void colours() {
     int first = sheet.classes().first();
     for (int i = first; i < sheet.classes().count() && coloured(); i++) {

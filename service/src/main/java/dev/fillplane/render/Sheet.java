@@ -2,10 +2,13 @@ package dev.fillplane.render;
 
 import dev.fillplane.plan.Plan;
 import dev.fillplane.plan.PlanRequest;
-import dev.fillplane.target.Plane;
+import dev.fillplane.target.RoomsPlane;
 import java.util.List;
 import java.util.Set;
+import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 
 /** What every layer of one map works with. */
@@ -44,9 +47,23 @@ record Sheet(
 
   /** Target minus an elevation; negative where that stands above the target. */
   double depth(double x, double y, double elevation) {
-    Plane target =
-        new Plane(plan.target().elevation(), plan.target().slopeX(), plan.target().slopeY());
-    return target.at(x, y) - elevation;
+    RoomsPlane target = plane(new Coordinate(x, y));
+    return target.elevation() + target.slopeX() * x + target.slopeY() * y - elevation;
+  }
+
+  /** The plane of the room that a position lies in; the first plane where it lies in none. */
+  private RoomsPlane plane(Coordinate position) {
+    List<RoomsPlane> planes = plan.target().planes();
+    for (int i = 0; i < rooms.size() && planes.size() > 1; i++) {
+      if (SimplePointInAreaLocator.locate(position, rooms.get(i)) != Location.EXTERIOR) {
+        String id = request.rooms().get(i).id();
+        return planes.stream()
+            .filter(plane -> plane.rooms().contains(id))
+            .findFirst()
+            .orElseThrow();
+      }
+    }
+    return planes.get(0);
   }
 
   /** Whether the floor stands at the target or above it somewhere. */

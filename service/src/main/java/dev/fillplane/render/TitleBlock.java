@@ -2,6 +2,7 @@ package dev.fillplane.render;
 
 import dev.fillplane.plan.Plan;
 import dev.fillplane.supply.Bags;
+import dev.fillplane.target.RoomsPlane;
 import dev.fillplane.target.TargetShape;
 import dev.fillplane.target.TargetSummary;
 import java.util.ArrayList;
@@ -93,24 +94,30 @@ final class TitleBlock {
   }
 
   private String shape(TargetSummary target) {
-    String elevation = heights.elevation(target.elevation());
-    if (isLevel(target)) {
-      return (target.shape() == TargetShape.GIVEN ? "given level at " : "level at ") + elevation;
+    if (target.planes().size() > 1) {
+      return target.planes().size() + " planes";
     }
-    return (target.shape() == TargetShape.GIVEN ? "given plane, " : "plane, ") + elevation;
+    RoomsPlane plane = target.planes().get(0);
+    String given = target.shape() == TargetShape.GIVEN ? "given " : "";
+    String elevation = heights.elevation(plane.elevation());
+    return given + (isLevel(plane) ? "level at " : "plane, ") + elevation;
   }
 
   private String slope(TargetSummary target) {
-    return isLevel(target)
+    if (target.planes().size() > 1) {
+      return "rooms have their own";
+    }
+    RoomsPlane plane = target.planes().get(0);
+    return isLevel(plane)
         ? "elevation"
         : "at the origin; rise "
-            + heights.slope(target.slopeX())
+            + heights.slope(plane.slopeX())
             + " in x, "
-            + heights.slope(target.slopeY())
+            + heights.slope(plane.slopeY())
             + " in y";
   }
 
-  private static boolean isLevel(TargetSummary target) {
-    return target.slopeX() == 0 && target.slopeY() == 0;
+  private static boolean isLevel(RoomsPlane plane) {
+    return plane.slopeX() == 0 && plane.slopeY() == 0;
   }
 }

@@ -95,7 +95,7 @@ public final class BagOdds {
   }
 
   /** The same, not rounded. */
-  static double expected(double volume, double wetArea, DataSheet sheet) {
+  public static double expected(double volume, double wetArea, DataSheet sheet) {
     return new BagOdds(sheet, 0).need(volume, wetArea, 0, 0, 0);
   }
 

@@ -5,6 +5,7 @@ import dev.fillplane.room.Room;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -54,7 +55,8 @@ public final class FloorSample {
     locator = new RoomLocator(polygons);
     sums = new FloorSums(lattice, heights);
     PointCollector collector = new PointCollector(lattice, heights, locator);
-    inRoom = collector.nodesInRooms(regions);
+    List<Integer> all = IntStream.range(0, rooms.size()).boxed().toList();
+    inRoom = collector.nodesInRooms(all, regions);
     points = collector.points(inRoom, regions);
   }
 
@@ -133,6 +135,20 @@ public final class FloorSample {
     return sums.centroid(regions);
   }
 
+  /** Centroid of some rooms by area. */
+  public Position centroid(List<Integer> some) {
+    return sums.centroid(regions(some));
+  }
+
+  /** Cuts the floor of some rooms; its positions are counted from {@code about}. */
+  public FloorCutter cutter(List<Integer> some, Position about) {
+    return FloorCutter.of(regions(some), lattice, heights, about);
+  }
+
+  private List<Region> regions(List<Integer> some) {
+    return some.stream().map(regions::get).toList();
+  }
+
   /**
    * Corners and centres of cells that lie in a room, from the south-west, then the points where the
    * outlines cross the triangles: among them are the highest and the lowest point of the
@@ -140,6 +156,16 @@ public final class FloorSample {
    */
   public FloorPoints points() {
     return points;
+  }
+
+  /** The same of some rooms only. */
+  public FloorPoints points(List<Integer> some) {
+    if (some.size() == rooms.size()) {
+      return points;
+    }
+    PointCollector collector = new PointCollector(lattice, heights, locator);
+    List<Region> their = regions(some);
+    return collector.points(collector.nodesInRooms(some, their), their);
   }
 
   /** The cells of a room, clipped to it. */

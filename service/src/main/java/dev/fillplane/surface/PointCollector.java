@@ -17,15 +17,20 @@ final class PointCollector {
     this.locator = locator;
   }
 
-  /** For each node whether it lies in a room or on its edge. */
-  boolean[] nodesInRooms(List<Region> regions) {
+  /**
+   * For each node whether it lies in one of some rooms or on its edge.
+   *
+   * @param rooms their numbers
+   * @param regions theirs
+   */
+  boolean[] nodesInRooms(List<Integer> rooms, List<Region> regions) {
     boolean[] inRoom = new boolean[lattice.nodes()];
-    for (int room = 0; room < regions.size(); room++) {
-      for (int cell : regions.get(room).whole()) {
+    for (int i = 0; i < regions.size(); i++) {
+      for (int cell : regions.get(i).whole()) {
         markAll(inRoom, cell);
       }
-      for (int cell : regions.get(room).cut()) {
-        markThoseInside(inRoom, cell, room);
+      for (int cell : regions.get(i).cut()) {
+        markThoseInside(inRoom, cell, rooms.get(i));
       }
     }
     return inRoom;

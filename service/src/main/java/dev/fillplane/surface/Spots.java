@@ -10,6 +10,10 @@ package dev.fillplane.surface;
  */
 public record Spots(double[] x, double[] y, double[] elevation, double[] variance) {
 
+  /** No spots. */
+  public static final Spots NONE =
+      new Spots(new double[0], new double[0], new double[0], new double[0]);
+
   /** Refuses arrays of different length. */
   public Spots {
     if (x.length != y.length || x.length != elevation.length || x.length != variance.length) {

@@ -15,13 +15,16 @@ final class Bounds {
 
   private Bounds() {}
 
-  /** High spots (readings first), then ceilings, then the slope, told at the rooms' centroid. */
+  /**
+   * High spots (readings first), then fixed heights and ceilings, then the slope, told at the
+   * rooms' centroid.
+   */
   static List<Bound> of(Plane plane, Limits limits) {
     List<Bound> bounds = new ArrayList<>();
     addHighSpots(bounds, plane, limits);
-    for (Limits.Cap cap : limits.ceilings()) {
-      if (Math.abs(plane.at(cap.x(), cap.y()) - cap.elevation()) <= Limits.TOUCH) {
-        bounds.add(new Bound(BoundKind.CEILING, Optional.empty(), cap.x(), cap.y()));
+    for (Band band : limits.bands()) {
+      if (band.off(plane.at(band.x(), band.y())) >= -Limits.TOUCH) {
+        bounds.add(new Bound(band.kind(), Optional.empty(), band.x(), band.y()));
       }
     }
     double steepest = limits.maximumSlope();
@@ -34,10 +37,11 @@ final class Bounds {
 
   private static void addHighSpots(List<Bound> bounds, Plane plane, Limits limits) {
     HighPoints highs = limits.highs();
+    BoundKind kind = limits.grindDepth() > 0 ? BoundKind.GRIND_DEPTH : BoundKind.MINIMUM_DEPTH;
     for (int i = 0; i < highs.count() && bounds.size() < MOST_HIGH_SPOTS; i++) {
-      double spare = plane.at(highs.x(i), highs.y(i)) - highs.elevation(i) - limits.minimumDepth();
+      double spare = plane.at(highs.x(i), highs.y(i)) - highs.elevation(i) - limits.clearance();
       if (spare <= Limits.TOUCH && isNew(bounds, highs.x(i), highs.y(i))) {
-        bounds.add(new Bound(BoundKind.MINIMUM_DEPTH, highs.name(i), highs.x(i), highs.y(i)));
+        bounds.add(new Bound(kind, highs.name(i), highs.x(i), highs.y(i)));
       }
     }
   }

@@ -1,6 +1,7 @@
 package dev.fillplane.target;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.linear.ArrayRealVector;
@@ -23,6 +24,9 @@ final class Cuts {
 
   /** Below this an entry of the tableau is rounding; the usual 1e-10 is too near the accuracy. */
   private static final double CUT_OFF = 1e-13;
+
+  /** Cuts whose numbers differ by less are almost the same. */
+  private static final double ALMOST = 1e-5;
 
   private static final int ULPS = 10;
 
@@ -57,30 +61,57 @@ final class Cuts {
    * Makes one unknown as small as all cuts allow; gives all unknowns.
    *
    * <p>The library's simplex method fails on a few nearly degenerate programs (none feasible, or
-   * going round in circles), and not on the same ones under each rule; so a second try is made.
+   * going round in circles), and not on the same ones in each order and under each rule; so further
+   * tries are made, the last without cuts that are almost the same as later ones.
    *
-   * @throws MathIllegalStateException if it fails under both rules
+   * @throws MathIllegalStateException if it fails every time
    */
   double[] minimise(int unknown) {
     try {
-      return solve(unknown, PivotSelectionRule.DANTZIG);
+      return solve(unknown, cuts, PivotSelectionRule.DANTZIG);
     } catch (MathIllegalStateException failed) {
-      return solve(unknown, PivotSelectionRule.BLAND);
+      return minimiseAgain(unknown);
     }
   }
 
-  private double[] solve(int unknown, PivotSelectionRule rule) {
+  private double[] minimiseAgain(int unknown) {
+    List<LinearConstraint> latestFirst = new ArrayList<>(cuts);
+    Collections.reverse(latestFirst);
+    try {
+      return solve(unknown, latestFirst, PivotSelectionRule.DANTZIG);
+    } catch (MathIllegalStateException failed) {
+      return solve(unknown, thinned(latestFirst), PivotSelectionRule.BLAND);
+    }
+  }
+
+  private static List<LinearConstraint> thinned(List<LinearConstraint> rows) {
+    List<LinearConstraint> kept = new ArrayList<>();
+    for (LinearConstraint row : rows) {
+      if (kept.stream().noneMatch(other -> isAlmost(row, other))) {
+        kept.add(row);
+      }
+    }
+    return kept;
+  }
+
+  private static boolean isAlmost(LinearConstraint row, LinearConstraint other) {
+    return row.getRelationship() == other.getRelationship()
+        && Math.abs(row.getValue() - other.getValue()) < ALMOST
+        && row.getCoefficients().getLInfDistance(other.getCoefficients()) < ALMOST;
+  }
+
+  private double[] solve(int unknown, List<LinearConstraint> rows, PivotSelectionRule rule) {
     double[] point =
         new SimplexSolver(EPSILON, ULPS, CUT_OFF)
             .optimize(
                 new MaxIter(MOST_PIVOTS),
                 new LinearObjectiveFunction(only(unknown), 0),
-                new LinearConstraintSet(cuts),
+                new LinearConstraintSet(rows),
                 GoalType.MINIMIZE,
                 new NonNegativeConstraint(false),
                 rule)
             .getPoint();
-    if (!cuts.stream().allMatch(cut -> holds(cut, point))) {
+    if (!rows.stream().allMatch(cut -> holds(cut, point))) {
       throw new NoFeasibleSolutionException();
     }
     return point;

@@ -6,7 +6,10 @@ import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.surface.FloorSample;
 
-/** Looks where a given target is below the floor, or thinner over it than the minimum. */
+/**
+ * Looks where a given target is below the floor, or thinner over it than the minimum; where the
+ * floor may be ground, whether it has to be ground deeper than allowed.
+ */
 final class GivenCheck {
 
   private GivenCheck() {}
@@ -15,6 +18,10 @@ final class GivenCheck {
     HighPoints highs = limits.highs();
     int highest = highs.highestOver(plane);
     double above = highs.elevation(highest) - plane.at(highs.x(highest), highs.y(highest));
+    if (limits.grindDepth() > 0) {
+      lookAtGrinding(above + limits.minimumDepth(), limits, place, findings);
+      return;
+    }
     if (above > Limits.TOUCH) {
       findings.warning(
           "target-below-floor",
@@ -34,6 +41,19 @@ final class GivenCheck {
           Amount.of(areaOver(highs.floor(), plane, limits.minimumDepth()), Dimension.AREA),
           "missing",
           Amount.of(above + limits.minimumDepth(), Dimension.HEIGHT));
+    }
+  }
+
+  private static void lookAtGrinding(
+      double deepest, Limits limits, Place place, Findings findings) {
+    if (deepest > limits.grindDepth() + Limits.TOUCH) {
+      findings.error(
+          "grinding-too-deep",
+          place,
+          "deepest",
+          Amount.of(deepest, Dimension.HEIGHT),
+          "limit",
+          Amount.of(limits.grindDepth(), Dimension.HEIGHT));
     }
   }
 

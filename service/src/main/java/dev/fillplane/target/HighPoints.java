@@ -1,11 +1,13 @@
 package dev.fillplane.target;
 
+import dev.fillplane.room.Position;
 import dev.fillplane.surface.FloorPoints;
 import dev.fillplane.surface.FloorSample;
 import dev.fillplane.surface.Spots;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What a target has to cover: all points of the sampled floor that can be its highest over any
@@ -14,18 +16,37 @@ import java.util.Optional;
 public final class HighPoints {
 
   private final FloorSample floor;
+  private final List<Integer> rooms;
+  private final Position centroid;
+  private final Spots readings;
+  private final List<String> readingNames;
   private final double[] x;
   private final double[] y;
   private final double[] elevation;
   private final String[] names;
 
   private HighPoints(
-      FloorSample floor, double[] x, double[] y, double[] elevation, String[] names) {
+      FloorSample floor, List<Integer> rooms, Spots readings, List<String> readingNames) {
     this.floor = floor;
-    this.x = x;
-    this.y = y;
-    this.elevation = elevation;
-    this.names = names;
+    this.rooms = rooms;
+    centroid = floor.centroid(rooms);
+    this.readings = readings;
+    this.readingNames = readingNames;
+    FloorPoints points = floor.points(rooms);
+    int[] inside = inside();
+    x = new double[inside.length + points.count()];
+    y = new double[x.length];
+    elevation = new double[x.length];
+    names = new String[inside.length];
+    for (int i = 0; i < inside.length; i++) {
+      x[i] = readings.x()[inside[i]];
+      y[i] = readings.y()[inside[i]];
+      elevation[i] = readings.elevation()[inside[i]];
+      names[i] = readingNames.get(inside[i]);
+    }
+    System.arraycopy(points.x(), 0, x, inside.length, points.count());
+    System.arraycopy(points.y(), 0, y, inside.length, points.count());
+    System.arraycopy(points.elevation(), 0, elevation, inside.length, points.count());
   }
 
   /**
@@ -34,33 +55,41 @@ public final class HighPoints {
    * @param names one for each reading
    */
   public static HighPoints of(FloorSample floor, Spots readings, List<String> names) {
-    FloorPoints points = floor.points();
-    int[] inside = inside(floor, readings);
-    double[] x = new double[inside.length + points.count()];
-    double[] y = new double[x.length];
-    double[] elevation = new double[x.length];
-    String[] kept = new String[inside.length];
-    for (int i = 0; i < inside.length; i++) {
-      x[i] = readings.x()[inside[i]];
-      y[i] = readings.y()[inside[i]];
-      elevation[i] = readings.elevation()[inside[i]];
-      kept[i] = names.get(inside[i]);
-    }
-    System.arraycopy(points.x(), 0, x, inside.length, points.count());
-    System.arraycopy(points.y(), 0, y, inside.length, points.count());
-    System.arraycopy(points.elevation(), 0, elevation, inside.length, points.count());
-    return new HighPoints(floor, x, y, elevation, kept);
+    List<Integer> all = IntStream.range(0, floor.rooms().size()).boxed().toList();
+    return new HighPoints(floor, all, readings, names);
   }
 
-  private static int[] inside(FloorSample floor, Spots readings) {
+  /** Those of some rooms only. */
+  HighPoints in(List<Integer> some) {
+    return some.equals(rooms) ? this : new HighPoints(floor, some, readings, readingNames);
+  }
+
+  private int[] inside() {
+    boolean all = rooms.size() == floor.rooms().size();
     int[] inside = new int[readings.count()];
     int n = 0;
     for (int i = 0; i < readings.count(); i++) {
-      if (floor.covers(readings.x()[i], readings.y()[i])) {
+      double atX = readings.x()[i];
+      double atY = readings.y()[i];
+      boolean in =
+          all
+              ? floor.covers(atX, atY)
+              : rooms.stream().anyMatch(room -> floor.covers(room, atX, atY));
+      if (in) {
         inside[n++] = i;
       }
     }
     return Arrays.copyOf(inside, n);
+  }
+
+  /** The rooms that they are of. */
+  List<Integer> rooms() {
+    return rooms;
+  }
+
+  /** Centroid of the rooms. */
+  Position centroid() {
+    return centroid;
   }
 
   FloorSample floor() {

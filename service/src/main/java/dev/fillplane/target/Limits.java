@@ -1,57 +1,42 @@
 package dev.fillplane.target;
 
-import dev.fillplane.finding.Findings;
-import dev.fillplane.finding.Place;
 import dev.fillplane.room.Position;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /**
- * What limits a target.
+ * What limits the plane of some rooms.
  *
- * @param minimumDepth over every high point
- * @param ceilings heights of the pour that must not be passed, in the order of the request
- * @param maximumSlope not negative
- * @param centroid of the rooms
+ * @param highs of the rooms
+ * @param minimumDepth over the floor, after grinding
+ * @param grindDepth most that may be ground off; 0 where nothing may
+ * @param bands fixed heights and ceilings in the rooms or nearest to them
+ * @param maximumSlope not negative; 0 for a level
+ * @param level whether a level is wanted
  */
 record Limits(
     HighPoints highs,
     double minimumDepth,
-    List<Cap> ceilings,
+    double grindDepth,
+    List<Band> bands,
     double maximumSlope,
-    Position centroid) {
+    boolean level) {
 
   /** Heights nearer than this count as equal: a hundredth of what a reading can tell. */
   static final double TOUCH = 1e-6;
 
-  /** A ceiling as a height of the pour, with its number in the request. */
-  record Cap(int index, double x, double y, double elevation) {}
-
-  static Limits of(
-      TargetWish wish,
-      double minimumDepth,
-      HighPoints highs,
-      OptionalDouble coveringThickness,
-      Place place,
-      Findings findings) {
-    List<Cap> caps = new ArrayList<>();
-    for (int i = 0; i < wish.ceiling().size(); i++) {
-      Ceiling ceiling = wish.ceiling().get(i);
-      boolean finish = ceiling.of() == HeightOf.FINISH;
-      if (finish && coveringThickness.isEmpty()) {
-        findings.error("covering-thickness-needed", place.at("ceiling").at(i));
-      } else {
-        double above = finish ? coveringThickness.getAsDouble() : 0;
-        caps.add(new Cap(i, ceiling.x(), ceiling.y(), ceiling.elevation() - above));
-      }
-    }
-    double slope = Math.max(0, wish.maximumSlope());
-    return new Limits(highs, minimumDepth, List.copyOf(caps), slope, highs.floor().centroid());
+  /** Least height of the target over any high point: the rest of the minimum depth is ground. */
+  double clearance() {
+    return minimumDepth - grindDepth;
   }
 
-  /** The same without ceilings. */
-  Limits open() {
-    return new Limits(highs, minimumDepth, List.of(), maximumSlope, centroid);
+  /** Centroid of the rooms. */
+  Position centroid() {
+    return highs.centroid();
+  }
+
+  /** The same without some of the bands. */
+  Limits without(List<Band> some) {
+    List<Band> rest = bands.stream().filter(band -> !some.contains(band)).toList();
+    return new Limits(highs, minimumDepth, grindDepth, rest, maximumSlope, level);
   }
 }

@@ -1,173 +1,176 @@
 package dev.fillplane.target;
 
+import dev.fillplane.target.Cut.Cause;
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 
 /**
- * A linear program over planes that grows cut by cut. Positions are counted from the centroid in
- * units of the rooms' reach, heights from the highest point in a unit of the same order as the
- * differences, so that all numbers are about 1 wherever the plan and the datum lie.
+ * A linear program over planes that grows cut by cut (J. E. Kelley, J. SIAM 8, 1960): the slope,
+ * the high point and the band that a solution violates most come in one by one. The limit on the
+ * slope is thus the disc itself and not a polygon, and the answer turns with the plan.
  */
 final class PlaneProgram {
 
-  /** What is sought, in the program's own units. */
-  enum Unknown {
-    /** Elevation at the centroid. */
-    ELEVATION(0),
-    /** Rise along x over the reach. */
-    RISE_X(1),
-    /** Rise along y over the reach. */
-    RISE_Y(2),
-    /** No smaller than the slope. */
-    STEEPNESS(3),
-    /** By how much ceilings are passed. */
-    EXCESS(4);
+  /** What a cut may be violated by, in the program's unit of height. */
+  static final double TOLERANCE = 1e-8;
 
-    private final int column;
-
-    Unknown(int column) {
-      this.column = column;
-    }
-
-    /** Its value in a solution. */
-    double in(double[] solution) {
-      return solution[column];
-    }
-  }
+  /** Cuts come in one by one; a case that needs more than this would be a defect. */
+  private static final int MOST_ROUNDS = 400;
 
   private final Limits limits;
-  private final double reach;
-  private final double top;
-  private final double unit;
-  private final Cuts cuts = new Cuts(Unknown.values().length);
+  private final PlaneScale scale;
+  private final Cuts rows = new Cuts(Unknown.count());
+  private final List<Cut> cuts = new ArrayList<>();
   private final Set<Integer> inside = new HashSet<>();
+  private double allowed;
 
-  private PlaneProgram(Limits limits, double reach, double top, double unit) {
+  PlaneProgram(Limits limits) {
     this.limits = limits;
-    this.reach = reach;
-    this.top = top;
-    this.unit = unit;
-  }
-
-  static PlaneProgram over(Limits limits) {
-    HighPoints highs = limits.highs();
-    int highest = highs.highestOver(Plane.level(0));
-    double top = highs.elevation(highest);
-    double reach = 0;
-    double lowest = top;
-    for (int i = 0; i < highs.count(); i++) {
-      reach = Math.max(reach, Math.abs(highs.x(i) - limits.centroid().x()));
-      reach = Math.max(reach, Math.abs(highs.y(i) - limits.centroid().y()));
-      lowest = Math.min(lowest, highs.elevation(i));
-    }
-    double spread = Math.max(top - lowest, limits.minimumDepth());
-    double unit =
-        Math.max(Limits.TOUCH, Math.min(spread, Math.max(1e-4, limits.maximumSlope() * reach)));
-    PlaneProgram program = new PlaneProgram(limits, reach, top, unit);
-    program.start(highest);
-    return program;
-  }
-
-  private void start(int highest) {
-    cuts.atMost(Unknown.STEEPNESS.column, steepest());
-    cuts.atLeast(0, 0, 0, 0, 0, 1);
+    scale = PlaneScale.of(limits);
+    rows.atMost(Unknown.STEEPNESS.ordinal(), steepest());
+    rows.atLeast(0, 0, 0, 0, 0, 1, 0);
+    rows.atLeast(0, 0, 0, 0, 0, 0, 1);
     for (int i = 0; i < 4; i++) {
       addDirection(i * Math.PI / 2);
     }
-    addPoint(highest);
-    for (Limits.Cap cap : limits.ceilings()) {
-      cuts.atMost((cap.elevation() - top) / unit, 1, u(cap.x()), v(cap.y()), 0, -1);
-    }
+    addHigh(limits.highs().highestOver(Plane.level(0)));
   }
 
-  private double u(double x) {
-    return (x - limits.centroid().x()) / reach;
+  PlaneScale scale() {
+    return scale;
   }
 
-  private double v(double y) {
-    return (y - limits.centroid().y()) / reach;
+  /** The half spaces so far. */
+  List<Cut> cuts() {
+    return cuts;
+  }
+
+  /** The limit of the slope in the program's units. */
+  double steepest() {
+    return scale.rise(limits.maximumSlope());
   }
 
   private void addDirection(double angle) {
-    cuts.atMost(0, 0, Math.cos(angle), Math.sin(angle), -1, 0);
+    double x = Math.cos(angle);
+    double y = Math.sin(angle);
+    rows.atMost(0, 0, x, y, -1, 0, 0);
+    cuts.add(new Cut(Cause.SLOPE, -1, 0, -x, -y, -steepest(), false));
   }
 
-  private void addPoint(int i) {
+  private void addHigh(int i) {
     HighPoints highs = limits.highs();
-    cuts.atLeast(needed(i), 1, u(highs.x(i)), v(highs.y(i)), 0, 0);
+    double u = scale.u(highs.x(i));
+    double v = scale.v(highs.y(i));
+    rows.atLeast(needed(i), 1, u, v, 0, 0, 0);
+    cuts.add(new Cut(Cause.HIGH_POINT, i, 1, u, v, needed(i), false));
+  }
+
+  /** Keeps a band from above (sign -1) or from below (sign 1). */
+  private void addBand(int i, int sign) {
+    Band band = limits.bands().get(i);
+    double u = sign * scale.u(band.x());
+    double v = sign * scale.v(band.y());
+    double value = sign * scale.height(sign < 0 ? band.highest() : band.lowest());
+    rows.atLeast(value, sign, u, v, 0, 1, 0);
+    cuts.add(new Cut(Cause.BAND, i, sign, u, v, value, true));
+  }
+
+  private double needed(int i) {
+    return scale.height(limits.highs().elevation(i) + limits.clearance());
   }
 
   /** Bounds an unknown from above. */
   void atMost(Unknown unknown, double value) {
-    cuts.atMost(unknown.column, value);
+    rows.atMost(unknown.ordinal(), value);
+    allowed = unknown == Unknown.EXCESS ? value : allowed;
   }
 
-  /** The least value of an unknown under all cuts so far; all unknowns there. */
-  double[] minimise(Unknown unknown) {
-    return cuts.minimise(unknown.column);
+  /** How much fixed heights and ceilings may be missed by. */
+  double allowed() {
+    return allowed;
+  }
+
+  /** Holds the price at or above a linear function of the plane. */
+  void priceAtLeast(double constant, double level, double alongX, double alongY) {
+    double size = Math.max(1, Math.hypot(level, Math.hypot(alongX, alongY)));
+    rows.atLeast(constant / size, -level / size, -alongX / size, -alongY / size, 0, 0, 1 / size);
   }
 
   /**
-   * Cuts off a solution that is too steep; tells whether it is. Only where the steepness itself is
-   * sought has it to be told exactly, else the limit counts.
+   * Minimises one unknown over all limits.
+   *
+   * @throws org.apache.commons.math3.exception.MathIllegalStateException if the simplex method
+   *     fails
    */
-  boolean cutSlope(double[] best, Unknown least, double tolerance) {
-    double riseX = Unknown.RISE_X.in(best);
-    double riseY = Unknown.RISE_Y.in(best);
-    double allowed = least == Unknown.STEEPNESS ? Unknown.STEEPNESS.in(best) : steepest();
-    if (Math.hypot(riseX, riseY) <= allowed + tolerance) {
+  double[] settle(Unknown least) {
+    double[] best = rows.minimise(least.ordinal());
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      double steepness = least == Unknown.STEEPNESS ? Unknown.STEEPNESS.in(best) : steepest();
+      if (!cutOff(best, steepness, Unknown.EXCESS.in(best))) {
+        return best;
+      }
+      best = rows.minimise(least.ordinal());
+    }
+    return best;
+  }
+
+  /** Cuts off a plane that keeps not all limits; tells whether it is. */
+  boolean cutOff(double[] plane, double steepness, double excess) {
+    boolean steep = cutSlope(plane, steepness);
+    boolean thin = cutHigh(plane);
+    boolean off = !limits.bands().isEmpty() && cutBand(plane, excess);
+    return steep || thin || off;
+  }
+
+  private boolean cutSlope(double[] plane, double steepness) {
+    double riseX = Unknown.RISE_X.in(plane);
+    double riseY = Unknown.RISE_Y.in(plane);
+    if (Math.hypot(riseX, riseY) <= steepness + TOLERANCE) {
       return false;
     }
     addDirection(Math.atan2(riseY, riseX));
     return true;
   }
 
-  /** The limit of the slope in the program's units. */
-  private double steepest() {
-    return limits.maximumSlope() * reach / unit;
-  }
-
-  /** Cuts off a solution at the point over which most depth is missing; tells whether any is. */
-  boolean cutPoint(double[] best, double tolerance) {
-    int worst = -1;
-    double most = tolerance;
-    for (int i = 0; i < limits.highs().count(); i++) {
-      double missing = missing(best, i);
-      if (missing > most) {
-        most = missing;
-        worst = i;
-      }
-    }
+  private boolean cutHigh(double[] plane) {
+    HighPoints highs = limits.highs();
+    int worst = highs.highestOver(scale.plane(plane[0], plane[1], plane[2]));
+    double missing =
+        needed(worst)
+            - plane[0]
+            - plane[1] * scale.u(highs.x(worst))
+            - plane[2] * scale.v(highs.y(worst));
     // A point that is in already is only off by the accuracy of the simplex method.
-    if (worst < 0 || !inside.add(worst)) {
+    if (missing <= TOLERANCE || !inside.add(worst)) {
       return false;
     }
-    addPoint(worst);
+    addHigh(worst);
     return true;
   }
 
-  private double missing(double[] best, int i) {
-    HighPoints highs = limits.highs();
-    return needed(i)
-        - Unknown.ELEVATION.in(best)
-        - Unknown.RISE_X.in(best) * u(highs.x(i))
-        - Unknown.RISE_Y.in(best) * v(highs.y(i));
-  }
-
-  private double needed(int i) {
-    return (limits.highs().elevation(i) - top + limits.minimumDepth()) / unit;
-  }
-
-  /** A height of the program in metres. */
-  double height(double value) {
-    return value * unit;
-  }
-
-  Plane plane(double[] best) {
-    double slopeX = Unknown.RISE_X.in(best) * unit / reach;
-    double slopeY = Unknown.RISE_Y.in(best) * unit / reach;
-    double elevation = top + Unknown.ELEVATION.in(best) * unit;
-    double atOrigin = elevation - slopeX * limits.centroid().x() - slopeY * limits.centroid().y();
-    return new Plane(atOrigin, slopeX, slopeY);
+  private boolean cutBand(double[] solution, double excess) {
+    Plane plane = scale.plane(solution[0], solution[1], solution[2]);
+    int worst = -1;
+    double most = excess * scale.unit() + TOLERANCE * scale.unit();
+    for (int i = 0; i < limits.bands().size(); i++) {
+      Band band = limits.bands().get(i);
+      double off = band.off(plane.at(band.x(), band.y()));
+      if (off > most) {
+        most = off;
+        worst = i;
+      }
+    }
+    if (worst < 0) {
+      return false;
+    }
+    Band band = limits.bands().get(worst);
+    int sign = plane.at(band.x(), band.y()) > band.highest() ? -1 : 1;
+    if (!inside.add(limits.highs().count() + 2 * worst + (sign < 0 ? 1 : 0))) {
+      return false;
+    }
+    addBand(worst, sign);
+    return true;
   }
 }

@@ -2,26 +2,28 @@ package dev.fillplane.target;
 
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
-import dev.fillplane.quantity.Amount;
-import dev.fillplane.quantity.Dimension;
+import dev.fillplane.room.Position;
+import dev.fillplane.room.Room;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
- * Finds the plane of the finished pour.
+ * Finds the planes of the finished pour: one for each group of rooms that share one.
  *
  * <ul>
- *   <li><em>Level</em>: the highest of the mean floor and of the readings in the rooms, with the
- *       minimum depth over it. The lowest level plane there is, hence of least fill.
- *   <li><em>Plane</em>: of all planes with the minimum depth everywhere and no steeper than wished,
- *       the lowest at the centroid of the rooms. Nowhere being below the floor it fills its height
- *       there times the area, so it is the plane of least fill ({@link LeastFillPlane}).
+ *   <li><em>Level</em>: the cheapest level plane that keeps all limits. Where nothing may be ground
+ *       that is the lowest over the highest of the mean floor and of the readings in the rooms.
+ *   <li><em>Plane</em>: the cheapest of all planes that keep all limits ({@link CheapestPlane}, or
+ *       {@link LeastFillPlane} where nothing may be ground).
  *   <li><em>Given</em>: as stated, or a level with an elevation; only looked at.
  * </ul>
  *
- * Ceilings must not be passed. Slopes above 2 mm/m are odd and above 5 mm/m refused: common
- * practice, no source.
+ * Limits are the minimum depth (which may be won by grinding to a depth), fixed heights, ceilings
+ * and the slope. Where none can keep them all, those that fight are told. Slopes above 2 mm/m are
+ * odd and above 5 mm/m refused: common practice, no source.
  */
 public final class TargetFinder {
 
@@ -31,17 +33,29 @@ public final class TargetFinder {
   /** Slope above which a leveller does not stay; common practice, no source. */
   public static final double TOO_STEEP = 0.005;
 
-  /** Slopes nearer than this count as equal. */
-  private static final double SLOPE_TOUCH = 1e-9;
+  private final TargetWish wish;
+  private final double minimumDepth;
+  private final HighPoints highs;
+  private final Rates rates;
+  private final Place place;
+  private final Findings findings;
 
-  private TargetFinder() {}
+  private TargetFinder(
+      TargetWish wish, double minimumDepth, HighPoints highs, Place place, Findings findings) {
+    this.wish = wish;
+    this.minimumDepth = minimumDepth;
+    this.highs = highs;
+    this.rates = Rates.of(wish);
+    this.place = place;
+    this.findings = findings;
+  }
 
   /**
    * Finds the target. Where a finding is an error the answer is only the nearest that could be
    * made.
    *
    * @param minimumDepth least depth everywhere; not negative
-   * @param coveringThickness covering with its adhesive; wanted where a ceiling is of the finish
+   * @param coveringThickness covering with its adhesive; wanted where a height is of the finish
    * @param place of the wish
    */
   public static FoundTarget find(
@@ -51,62 +65,69 @@ public final class TargetFinder {
       OptionalDouble coveringThickness,
       Place place,
       Findings findings) {
-    Limits limits = Limits.of(wish, minimumDepth, highs, coveringThickness, place, findings);
+    List<Room> rooms = highs.floor().rooms();
+    List<Band> bands = Bands.of(wish, rooms, coveringThickness, place, findings);
+    TargetFinder finder = new TargetFinder(wish, minimumDepth, highs, place, findings);
     if (wish.elevation().isPresent() && wish.shape() != TargetShape.PLANE) {
-      return given(wish, limits, place, findings);
+      return finder.given(bands);
     }
     if (wish.shape() == TargetShape.GIVEN) {
       findings.error("elevation-needed", place.at("elevation"));
     }
-    if (wish.shape() == TargetShape.PLANE) {
-      if (wish.elevation().isPresent()) {
-        findings.warning("elevation-unused", place.at("elevation"));
-      }
-      Optional<FoundTarget> found = LeastFillPlane.find(limits, place, findings);
-      if (found.isPresent()) {
-        checkSlope(found.get().plane(), place.at("maximumSlope"), findings);
-        return found.get();
-      }
+    if (wish.shape() == TargetShape.PLANE && wish.elevation().isPresent()) {
+      findings.warning("elevation-unused", place.at("elevation"));
+    }
+    FoundTarget found = finder.sought(bands, rooms);
+    DoorSteps.warn(found, rooms, findings);
+    return found;
+  }
+
+  private FoundTarget given(List<Band> bands) {
+    Limits limits = new Limits(highs, minimumDepth, wish.grind().depth(), bands, 0, false);
+    Plane plane = GivenTarget.of(wish, limits, place, findings);
+    return new FoundTarget(
+        TargetShape.GIVEN, List.of(new RoomsTarget(highs.rooms(), plane, List.of())));
+  }
+
+  private FoundTarget sought(List<Band> bands, List<Room> rooms) {
+    int[] nearest =
+        bands.stream()
+            .mapToInt(band -> RoomGroups.nearest(new Position(band.x(), band.y()), rooms))
+            .toArray();
+    List<RoomsTarget> groups = new ArrayList<>();
+    for (List<Integer> group : RoomGroups.of(wish.sharing(), rooms)) {
+      List<Band> theirs =
+          IntStream.range(0, nearest.length)
+              .filter(i -> group.contains(nearest[i]))
+              .mapToObj(bands::get)
+              .toList();
+      groups.add(inRooms(group, theirs));
+    }
+    boolean plane = wish.shape() == TargetShape.PLANE;
+    return new FoundTarget(plane ? TargetShape.PLANE : TargetShape.LEVEL, groups);
+  }
+
+  private RoomsTarget inRooms(List<Integer> rooms, List<Band> bands) {
+    boolean level = wish.shape() != TargetShape.PLANE;
+    double steepest = level ? 0 : Math.max(0, wish.maximumSlope());
+    Limits limits =
+        new Limits(highs.in(rooms), minimumDepth, wish.grind().depth(), bands, steepest, level);
+    Limits kept = bands.isEmpty() ? limits : Fights.settled(limits, place, findings);
+    Plane plane = level ? level(kept) : plane(kept);
+    return new RoomsTarget(rooms, plane, Bounds.of(plane, kept));
+  }
+
+  private Plane level(Limits limits) {
+    return Plane.level(LevelSearch.find(limits, rates));
+  }
+
+  private Plane plane(Limits limits) {
+    Optional<Plane> found = PlaneSearch.find(limits, rates);
+    if (found.isEmpty()) {
       findings.warning("plane-not-found", place.at("shape"));
+      return level(limits);
     }
-    return level(limits, place, findings);
-  }
-
-  private static FoundTarget level(Limits limits, Place place, Findings findings) {
-    HighPoints highs = limits.highs();
-    int highest = highs.highestOver(Plane.level(0));
-    Plane plane = Plane.level(highs.elevation(highest) + limits.minimumDepth());
-    for (Limits.Cap cap : limits.ceilings()) {
-      if (plane.elevation() > cap.elevation() + Limits.TOUCH) {
-        CeilingError.note(
-            cap, plane.elevation() - cap.elevation(), highs, highest, place, findings);
-      }
-    }
-    return new FoundTarget(TargetShape.LEVEL, plane, Bounds.of(plane, limits));
-  }
-
-  private static FoundTarget given(TargetWish wish, Limits limits, Place place, Findings findings) {
-    Plane plane = new Plane(wish.elevation().getAsDouble(), wish.slopeX(), wish.slopeY());
-    checkSlope(plane, place.at(wish.slopeX() != 0 ? "slopeX" : "slopeY"), findings);
-    for (Limits.Cap cap : limits.ceilings()) {
-      double by = plane.at(cap.x(), cap.y()) - cap.elevation();
-      if (by > Limits.TOUCH) {
-        Amount amount = Amount.of(by, Dimension.HEIGHT);
-        findings.error("target-above-ceiling", place.at("ceiling").at(cap.index()), "by", amount);
-      }
-    }
-    GivenCheck.look(plane, limits, place.at("elevation"), findings);
-    return new FoundTarget(TargetShape.GIVEN, plane, List.of());
-  }
-
-  private static void checkSlope(Plane plane, Place place, Findings findings) {
-    Amount slope = Amount.of(plane.slope(), Dimension.SLOPE);
-    if (plane.slope() > TOO_STEEP + SLOPE_TOUCH) {
-      Amount limit = Amount.of(TOO_STEEP, Dimension.SLOPE);
-      findings.error("slope-too-steep", place, "slope", slope, "limit", limit);
-    } else if (plane.slope() > STEEP + SLOPE_TOUCH) {
-      Amount limit = Amount.of(STEEP, Dimension.SLOPE);
-      findings.warning("slope-steep", place, "slope", slope, "limit", limit);
-    }
+    SlopeCheck.look(found.get(), place.at("maximumSlope"), findings);
+    return found.get();
   }
 }

@@ -1,8 +1,10 @@
 package dev.fillplane.web;
 
 import dev.fillplane.flatness.Covering;
+import dev.fillplane.flatness.Enough;
 import dev.fillplane.flatness.FNumberClass;
 import dev.fillplane.flatness.FlatnessLimit;
+import dev.fillplane.flatness.GapLimit;
 import dev.fillplane.flatness.Tolerance;
 import dev.fillplane.flatness.Tolerances;
 import dev.fillplane.material.Catalogue;
@@ -35,10 +37,11 @@ final class Catalogues {
   record Items<T>(List<T> items) {}
 
   /** A covering as it is listed. */
-  record CoveringInfo(String id, String name, FlatnessLimit limit) {
+  record CoveringInfo(String id, String name, FlatnessLimit limit, String tolerance) {
 
     static CoveringInfo of(Covering covering) {
-      return new CoveringInfo(Words.of(covering), covering.title(), covering.limit());
+      return new CoveringInfo(
+          Words.of(covering), covering.title(), covering.limit(), covering.tolerance().id());
     }
   }
 
@@ -54,7 +57,21 @@ final class Catalogues {
 
   /** One limit, for a span where it depends on it. */
   record ToleranceLimit(
-      String id, Optional<FlatnessLimit> limit, Optional<FNumberClass> fNumbers) {}
+      String id,
+      Optional<FlatnessLimit> limit,
+      List<GapLimit> figures,
+      Enough enough,
+      Optional<FNumberClass> fNumbers) {
+
+    static ToleranceLimit of(Tolerance tolerance, double span) {
+      return new ToleranceLimit(
+          tolerance.id(),
+          tolerance.at(span),
+          tolerance.figuresAt(span),
+          tolerance.enough(),
+          tolerance.fNumbers());
+    }
+  }
 
   void handle(JavalinConfig config) {
     config.routes.get(
@@ -95,10 +112,7 @@ final class Catalogues {
       throw Refusal.of(
           Problem.Kind.BAD_REQUEST, "This tolerance needs the parameter span: " + SpanParameter.OF);
     }
-    measured(
-        context,
-        new ToleranceLimit(
-            tolerance.id(), tolerance.at(span.orElse(Double.NaN)), tolerance.fNumbers()));
+    measured(context, ToleranceLimit.of(tolerance, span.orElse(Double.NaN)));
   }
 
   private static void measured(Context context, Object body) {

@@ -48,10 +48,7 @@ final class Desk {
           ? text.getBytes(StandardCharsets.UTF_8)
           : Json.bytes(Answer.of(units, answer), units);
     } catch (FindingsException e) {
-      throw Refusal.of(
-          Problem.Kind.UNANSWERABLE,
-          "See errors for what and where.",
-          e.errors().stream().map(finding -> Problem.Fault.of(finding, units)).toList());
+      throw Refusal.of(e, units);
     }
   }
 

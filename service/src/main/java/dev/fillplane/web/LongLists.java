@@ -119,7 +119,8 @@ final class LongLists {
     return first;
   }
 
-  private static ObjectNode with(JsonNode object, String property, JsonNode value) {
+  /** A copy of an object with another value of one property. */
+  static ObjectNode with(JsonNode object, String property, JsonNode value) {
     ObjectNode copy = JsonNodeFactory.instance.objectNode();
     copy.setAll((ObjectNode) object);
     copy.set(property, value);

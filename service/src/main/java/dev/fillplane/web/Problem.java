@@ -1,6 +1,7 @@
 package dev.fillplane.web;
 
 import dev.fillplane.finding.Finding;
+import dev.fillplane.finding.Place;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.web.json.Sentences;
 import dev.fillplane.web.json.Words;
@@ -39,6 +40,11 @@ public record Problem(
           finding.code(),
           finding.place().toString(),
           Sentences.of(finding.code(), finding.values(), units));
+    }
+
+    /** The same where the request is part of another. */
+    Fault under(Place place) {
+      return new Fault(code, place + pointer.substring(1), detail);
     }
   }
 

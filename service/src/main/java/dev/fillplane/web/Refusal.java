@@ -1,5 +1,7 @@
 package dev.fillplane.web;
 
+import dev.fillplane.finding.FindingsException;
+import dev.fillplane.quantity.UnitSystem;
 import java.util.List;
 import java.util.Map;
 
@@ -23,6 +25,14 @@ final class Refusal extends RuntimeException {
 
   static Refusal of(Problem.Kind kind, String detail, List<Problem.Fault> errors) {
     return new Refusal(Problem.of(kind, detail, errors), Map.of());
+  }
+
+  /** With every error of a request that makes no sense. */
+  static Refusal of(FindingsException errors, UnitSystem units) {
+    return of(
+        Problem.Kind.UNANSWERABLE,
+        "See errors for what and where.",
+        errors.errors().stream().map(finding -> Problem.Fault.of(finding, units)).toList());
   }
 
   Problem problem() {

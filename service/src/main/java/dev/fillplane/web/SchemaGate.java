@@ -59,6 +59,20 @@ final class SchemaGate {
     return faults;
   }
 
+  /** Every fault of a body that has a request, with long lists of its own, as {@code part}. */
+  List<Problem.Fault> faultsWith(String name, String part, JsonNode body) {
+    List<Problem.Fault> faults = new ArrayList<>();
+    Numbers.findTooLarge(body, Place.root(), faults);
+    JsonNode rest = body;
+    if (body.path(part).isObject()) {
+      List<Problem.Fault> ofPart = new ArrayList<>();
+      rest = LongLists.with(body, part, longLists.takeOut(body.get(part), ofPart));
+      ofPart.stream().map(fault -> fault.under(Place.root().at(part))).forEach(faults::add);
+    }
+    faults.addAll(faultsOfAll(name, rest));
+    return faults;
+  }
+
   /** The faults that the general validator finds, long lists and all. */
   List<Problem.Fault> faultsOfAll(String name, JsonNode body) {
     return schemas.get(name).validate(body).stream().map(SchemaGate::fault).toList();

@@ -3,6 +3,8 @@ package dev.fillplane.web;
 import dev.fillplane.openapi.Contract;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
@@ -23,7 +25,7 @@ public final class Server implements AutoCloseable {
     Contract contract = Contract.load();
     Calculations calculations = new Calculations();
     Slots slots = new Slots(settings.places(), settings.patienceSeconds());
-    SchemaGate gate = new SchemaGate(contract, calculations.schemas());
+    SchemaGate gate = new SchemaGate(contract, schemas(calculations));
     Desk desk = new Desk(gate);
     warmUp = new WarmUp(contract, new PlanDesk(calculations, desk));
     javalin =
@@ -38,10 +40,17 @@ public final class Server implements AutoCloseable {
                 config.routes.post(calculation.path(), endpoint::handle);
               }
               config.routes.post(Validation.PATH, new Validation(gate, slots)::handle);
+              config.routes.post(Comparisons.PATH, new Comparisons(gate, slots)::handle);
               config.routes.post(SurveyImports.PATH, new SurveyImports(slots)::handle);
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
             });
+  }
+
+  private static List<String> schemas(Calculations calculations) {
+    List<String> schemas = new ArrayList<>(calculations.schemas());
+    schemas.add(Comparisons.SCHEMA);
+    return schemas;
   }
 
   /**

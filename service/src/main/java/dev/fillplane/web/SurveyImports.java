@@ -53,10 +53,7 @@ final class SurveyImports {
     try {
       return Json.bytes(Answer.of(units, SurveyCsv.read(text(body), units)), units);
     } catch (FindingsException e) {
-      throw Refusal.of(
-          Problem.Kind.UNANSWERABLE,
-          "See errors for what and where.",
-          e.errors().stream().map(finding -> Problem.Fault.of(finding, units)).toList());
+      throw Refusal.of(e, units);
     }
   }
 

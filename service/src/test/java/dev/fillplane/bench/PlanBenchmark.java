@@ -1,7 +1,5 @@
 package dev.fillplane.bench;
 
-import dev.fillplane.flatness.Gap;
-import dev.fillplane.flatness.Straightedge;
 import dev.fillplane.openapi.Contract;
 import dev.fillplane.plan.Computed;
 import dev.fillplane.plan.Plan;
@@ -12,7 +10,6 @@ import dev.fillplane.render.DepthMap;
 import dev.fillplane.web.json.Json;
 import java.io.IOException;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -25,7 +22,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** The whole plan of the sample floor, its JSON and picture, and the straightedge. */
+/** The whole plan of the sample floor, its JSON and picture. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -63,14 +60,5 @@ public class PlanBenchmark {
   @Benchmark
   public String depthMap() {
     return DepthMap.draw(request, plan);
-  }
-
-  /** A 3 m edge on a wavy floor of 60 m2. */
-  @Benchmark
-  public Optional<Gap> straightedge() {
-    return Straightedge.largestGap(
-        new InventedFloor(10, 6, 1).polygons(),
-        (x, y) -> 0.004 * Math.sin(1.3 * x) * Math.cos(1.9 * y) + 0.001 * x,
-        3);
   }
 }

@@ -13,8 +13,10 @@ import dev.fillplane.room.Room;
 import dev.fillplane.surface.FloorPoints;
 import dev.fillplane.surface.FloorResiduals;
 import dev.fillplane.surface.FloorSample;
+import dev.fillplane.surface.Spots;
 import dev.fillplane.surface.TestFloors;
 import dev.fillplane.target.Plane;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
@@ -33,6 +35,40 @@ class GroundFloorTest {
 
   private static double hump(double x, double y, double atX, double atY, double height) {
     return Math.max(0, height - 0.01 * Math.hypot(x - atX, y - atY));
+  }
+
+  /** Readings, each x, y and elevation. */
+  private static Spots spots(double[]... readings) {
+    double[] x = Arrays.stream(readings).mapToDouble(r -> r[0]).toArray();
+    double[] y = Arrays.stream(readings).mapToDouble(r -> r[1]).toArray();
+    double[] elevation = Arrays.stream(readings).mapToDouble(r -> r[2]).toArray();
+    return new Spots(x, y, elevation, x.clone());
+  }
+
+  /** A reading 4 mm over the floor between the readings, 0.8 m from the next one. */
+  @Test
+  void aLoneHighReadingIsAConeOfItsOwn() {
+    FloorSample floor = sample((x, y) -> 0, 0.1, room("r", RECTANGLE));
+    DepthField depths = DepthField.of(floor, ground(LEAST, Plane.level(0.003)));
+    Spots readings =
+        spots(new double[] {2, 2, 0.004}, new double[] {2.8, 2, 0}, new double[] {5, 1, 0});
+    List<GroundArea> areas = GroundAreas.of(depths, readings);
+    assertEquals(1, areas.size());
+    GroundArea lone = areas.get(0);
+    assertEquals(2, lone.x(), 1e-12);
+    assertEquals(0.004, lone.height(), 1e-12);
+    assertEquals(Math.PI * 0.16, lone.area(), 0.01);
+    assertEquals(lone.area() * 0.004 / 3, lone.volume(), 1e-12);
+  }
+
+  @Test
+  void aHighReadingOnAHumpRaisesIt() {
+    FloorSample floor = sample((x, y) -> hump(x, y, 1.5, 2, 0.02), 0.05, room("r", RECTANGLE));
+    DepthField depths = DepthField.of(floor, ground(LEAST, Plane.level(0.013)));
+    List<GroundArea> areas = GroundAreas.of(depths, spots(new double[] {1.6, 2, 0.024}));
+    assertEquals(1, areas.size());
+    assertEquals(0.014, areas.get(0).height(), 1e-12);
+    assertEquals(depths.grindVolume(), areas.get(0).volume(), 1e-12);
   }
 
   /** Filled less ground is the room between the target and the floor, whatever is in it. */
@@ -160,7 +196,7 @@ class GroundFloorTest {
             0.05,
             room("r", RECTANGLE));
     DepthField depths = DepthField.of(floor, ground(LEAST, Plane.level(0.013)));
-    List<GroundArea> areas = GroundAreas.of(depths);
+    List<GroundArea> areas = GroundAreas.of(depths, Spots.NONE);
     assertEquals(2, areas.size());
     GroundArea high = areas.get(0);
     assertEquals(1.5, high.x(), 0.05);
@@ -179,7 +215,7 @@ class GroundFloorTest {
     for (int i = 0; i < 20; i++) {
       FloorSample floor = sample(TestFloors::waves, 0.1, room("r", crooked(random)));
       DepthField depths = DepthField.of(floor, ground(LEAST, TARGET));
-      List<GroundArea> areas = GroundAreas.of(depths);
+      List<GroundArea> areas = GroundAreas.of(depths, Spots.NONE);
       double area = areas.stream().mapToDouble(GroundArea::area).sum();
       double volume = areas.stream().mapToDouble(GroundArea::volume).sum();
       assertEquals(depths.grindArea(), area, 1e-9);
@@ -192,7 +228,8 @@ class GroundFloorTest {
   @Test
   void nothingIsListedWhereNothingIsGround() {
     FloorSample floor = sample(TestFloors::waves, 0.2, room("r", RECTANGLE));
-    assertTrue(GroundAreas.of(DepthField.of(floor, TARGET)).isEmpty());
-    assertTrue(GroundAreas.of(DepthField.of(floor, ground(LEAST, Plane.level(1)))).isEmpty());
+    assertTrue(GroundAreas.of(DepthField.of(floor, TARGET), Spots.NONE).isEmpty());
+    assertTrue(
+        GroundAreas.of(DepthField.of(floor, ground(LEAST, Plane.level(1))), Spots.NONE).isEmpty());
   }
 }

@@ -58,6 +58,14 @@ class FNumbersTest {
     assertEquals(OptionalDouble.empty(), FNumbers.combined(List.of()));
   }
 
+  /** Sections by area, from memory: 1 / F^2 = (30 / 20^2 + 10 / 40^2) / 40. */
+  @Test
+  void sectionsAreWeightedByArea() {
+    double together = FNumbers.combined(List.of(20.0, 40.0), List.of(30.0, 10.0)).orElseThrow();
+    assertEquals(22.188008, together, 1e-6);
+    assertEquals(OptionalDouble.empty(), FNumbers.combined(List.of(), List.of()));
+  }
+
   @Test
   void reversingALineChangesNothing() {
     Random random = new Random(11);
@@ -71,16 +79,19 @@ class FNumbersTest {
     }
   }
 
-  /** An edge too short for its own two contacts finds no more than it did. */
+  /** Along a line that wanders, shortened step by step, also below the contacts of the longest. */
   @Test
   void shorterEdgeNeverFindsMore() {
     Random random = new Random(12);
     for (int i = 0; i < 50; i++) {
       double[] heights = random.doubles(30, -0.005, 0.005).toArray();
-      ProfileGap whole = gap(heights, 3.0);
-      double contacts = (whole.to() - whole.from()) * 0.3;
-      for (double edge = contacts - 0.3; edge > 0; edge -= 0.3) {
-        assertTrue(gap(heights, edge).gap() <= whole.gap(), "edge " + edge);
+      Arrays.parallelPrefix(heights, Double::sum);
+      ProfileGap before = gap(heights, 3.0);
+      assertTrue(before.to() - before.from() > 3, "contacts " + before);
+      for (int steps = 9; steps > 0; steps--) {
+        ProfileGap shorter = gap(heights, 0.3 * steps);
+        assertTrue(shorter.gap() <= before.gap(), steps + " steps");
+        before = shorter;
       }
     }
   }

@@ -2,6 +2,7 @@ package dev.fillplane.flatness;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.fillplane.room.Outline;
 import dev.fillplane.room.Position;
@@ -40,6 +41,25 @@ class FlatnessCheckTest {
     assertEquals(0.004, summary.before().gap(), 1e-12);
     assertEquals(Passes.WITHIN, summary.before().verdict());
     assertEquals(FIVE, summary.limit());
+  }
+
+  /** Gutters 10 mm deep, 1.5 m apart: each is listed, the worst first. */
+  @Test
+  void gapsOverTheLimitAreListed() {
+    FlatnessSummary summary =
+        FlatnessCheck.of(
+            List.of(hall()),
+            (x, y) -> Math.abs(x - 1.5) < 0.2 ? -0.010 : Math.abs(x - 4.5) < 0.2 ? -0.012 : 0,
+            0,
+            FIVE,
+            true);
+    List<ListedGap> gaps = summary.gaps();
+    assertEquals(4.5, gaps.get(0).at().x().orElseThrow(), 0.2);
+    assertEquals(0.012, gaps.get(0).gap(), 1e-9);
+    assertEquals(2, gaps.get(0).straightedge());
+    assertTrue(gaps.stream().anyMatch(gap -> Math.abs(gap.at().x().orElseThrow() - 1.5) < 0.2));
+    assertTrue(gaps.size() <= 20);
+    assertEquals(List.of(), FlatnessCheck.of(List.of(hall()), (x, y) -> 0, 0, FIVE, true).gaps());
   }
 
   @Test

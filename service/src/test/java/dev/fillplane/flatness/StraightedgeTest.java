@@ -123,7 +123,7 @@ class StraightedgeTest {
 
   @Test
   void refusesAnEdgeThatIsNone() {
-    for (double length : new double[] {0.4, Double.NaN, Double.POSITIVE_INFINITY}) {
+    for (double length : new double[] {0.2, Double.NaN, Double.POSITIVE_INFINITY}) {
       assertThrows(
           IllegalArgumentException.class,
           () -> Straightedge.largestGap(room(HALL), (x, y) -> 0, length));

@@ -52,6 +52,33 @@ class TolerancesTest {
     assertLimit("wood-glued", 3.048, 0.0047625);
   }
 
+  /** ANSI A108.02 and the guideline of the wood flooring trade association (published). */
+  @Test
+  void secondFigures() {
+    assertFigures("tile-small", Enough.ALL, 3.048, 0.00635, 0.3048, 0.0015875);
+    assertFigures("tile-large", Enough.ALL, 3.048, 0.003175, 0.6096, 0.0015875);
+    assertFigures("wood-glued", Enough.ONE, 3.048, 0.0047625, 1.8288, 0.003175);
+    assertFigures("wood-short-fasteners", Enough.ONE, 3.048, 0.0047625, 1.8288, 0.003175);
+    assertFigures("wood-long-fasteners", Enough.ONE, 3.048, 0.00635, 1.8288, 0.0047625);
+  }
+
+  /** ACI 117-10 table 4.8.6.1, 100 % and 90 % of the placements, from memory. */
+  @Test
+  void americanShares() {
+    assertShares("conventional", 0.01905, 0.0127);
+    assertShares("moderately-flat", 0.015875, 0.009525);
+    assertShares("flat", 0.009525, 0.00635);
+    assertTrue(find("aci-117-very-flat").figuresAt(2).isEmpty());
+  }
+
+  @Test
+  void everyCoveringHasATolerance() {
+    for (Covering covering : Covering.values()) {
+      assertEquals(covering.limit(), covering.tolerance().limit().orElseThrow());
+      assertEquals(covering.title(), covering.tolerance().name());
+    }
+  }
+
   @Test
   void eachHasItsOwnIdAndASource() {
     List<String> ids = Tolerances.all().stream().map(Tolerance::id).toList();
@@ -75,6 +102,28 @@ class TolerancesTest {
     FlatnessLimit limit = find(id).at(7).orElseThrow();
     assertEquals(edge, limit.straightedge(), 1e-12);
     assertEquals(gap, limit.gap(), 1e-12);
+  }
+
+  private static void assertFigures(
+      String id, Enough enough, double edge, double gap, double shortEdge, double shortGap) {
+    Tolerance tolerance = find(id);
+    assertEquals(enough, tolerance.enough());
+    assertEquals(2, tolerance.figures().size());
+    assertFigure(edge, gap, 1, tolerance.figures().get(0));
+    assertFigure(shortEdge, shortGap, 1, tolerance.figures().get(1));
+  }
+
+  private static void assertShares(String floor, double everywhere, double mostly) {
+    Tolerance tolerance = find("aci-117-" + floor);
+    assertEquals(2, tolerance.figures().size());
+    assertFigure(3.048, everywhere, 1, tolerance.figures().get(0));
+    assertFigure(3.048, mostly, 0.9, tolerance.figures().get(1));
+  }
+
+  private static void assertFigure(double edge, double gap, double share, GapLimit figure) {
+    assertEquals(edge, figure.straightedge(), 1e-12);
+    assertEquals(gap, figure.gap(), 1e-12);
+    assertEquals(share, figure.share());
   }
 
   private static void assertClass(String floor, double ff, double fl, double ffPart, double part) {

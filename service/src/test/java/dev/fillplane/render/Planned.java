@@ -16,6 +16,7 @@ import dev.fillplane.material.Catalogue;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.material.MaterialWish;
 import dev.fillplane.plan.Computed;
+import dev.fillplane.plan.Grinding;
 import dev.fillplane.plan.Plan;
 import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.pour.Crew;
@@ -38,6 +39,7 @@ import dev.fillplane.survey.AdjustedPoint;
 import dev.fillplane.survey.Elevations;
 import dev.fillplane.survey.Suspect;
 import dev.fillplane.target.Plane;
+import dev.fillplane.target.RoomsPlane;
 import dev.fillplane.target.TargetShape;
 import dev.fillplane.target.TargetSummary;
 import java.util.ArrayList;
@@ -73,6 +75,7 @@ record Planned(PlanRequest request, Plan plan) {
             null,
             pour,
             List.of(),
+            new Grinding(0, 0, 0, 0, Optional.empty(), List.of(), List.of()),
             Pins.of(bays, field),
             Rails.of(bays, field, 3),
             null,
@@ -131,8 +134,9 @@ record Planned(PlanRequest request, Plan plan) {
 
   private static TargetSummary target(Plane plane) {
     TargetShape shape = plane.slope() == 0 ? TargetShape.LEVEL : TargetShape.PLANE;
-    return new TargetSummary(
-        shape, plane.elevation(), plane.slopeX(), plane.slopeY(), List.of(), 0, 0);
+    RoomsPlane all =
+        new RoomsPlane(List.of(), plane.elevation(), plane.slopeX(), plane.slopeY(), List.of());
+    return TargetSummary.of(shape, List.of(all), 0, 0);
   }
 
   /** Readings on a grid over each room; the fourth is suspect. */

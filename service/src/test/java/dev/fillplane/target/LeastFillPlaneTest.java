@@ -45,7 +45,10 @@ class LeastFillPlaneTest {
             null,
             OptionalDouble.empty(),
             maximumSlope,
+            null,
+            null,
             Optional.empty(),
+            null,
             List.of(ceilings));
     Place place = Place.root().at("target");
     return TargetFinder.find(wish, MINIMUM, highs, OptionalDouble.empty(), place, findings);

@@ -45,27 +45,32 @@ class TargetFinderTest {
   }
 
   private static TargetWish level(Ceiling... ceilings) {
-    return new TargetWish(
-        null,
-        OptionalDouble.empty(),
-        null,
-        null,
-        OptionalDouble.empty(),
-        null,
-        Optional.empty(),
-        List.of(ceilings));
+    return wish(TargetShape.LEVEL, OptionalDouble.empty(), null, ceilings);
   }
 
   private static TargetWish given(double elevation, double slopeX, Ceiling... ceilings) {
+    return wish(TargetShape.GIVEN, OptionalDouble.of(elevation), slopeX, ceilings);
+  }
+
+  private static TargetWish wish(
+      TargetShape shape, OptionalDouble elevation, Double slopeX, Ceiling... ceilings) {
+    OptionalDouble none = OptionalDouble.empty();
     return new TargetWish(
-        TargetShape.GIVEN,
-        OptionalDouble.of(elevation),
+        shape,
+        elevation,
         slopeX,
         null,
-        OptionalDouble.empty(),
+        none,
+        null,
+        null,
         null,
         Optional.empty(),
+        null,
         List.of(ceilings));
+  }
+
+  private static RoomsTarget first(FoundTarget found) {
+    return found.groups().get(0);
   }
 
   private static double amount(Finding finding, String name) {
@@ -135,24 +140,17 @@ class TargetFinderTest {
   @Test
   void givenIsTakenAsStated() {
     FoundTarget found = find(given(0.02, 0.001), highs(TargetFinderTest::eastUp), null);
-    assertEquals(new FoundTarget(TargetShape.GIVEN, new Plane(0.02, 0.001, 0), List.of()), found);
+    assertEquals(TargetShape.GIVEN, found.shape());
+    assertEquals(new RoomsTarget(List.of(0), new Plane(0.02, 0.001, 0), List.of()), first(found));
     assertTrue(findings.errors().isEmpty() && findings.warnings().isEmpty());
   }
 
   @Test
   void levelWithAnElevationIsGiven() {
-    TargetWish wish =
-        new TargetWish(
-            TargetShape.LEVEL,
-            OptionalDouble.of(0.02),
-            null,
-            null,
-            OptionalDouble.empty(),
-            null,
-            Optional.empty(),
-            null);
+    TargetWish wish = wish(TargetShape.LEVEL, OptionalDouble.of(0.02), null);
     FoundTarget found = find(wish, highs(TargetFinderTest::eastUp), null);
-    assertEquals(new FoundTarget(TargetShape.GIVEN, Plane.level(0.02), List.of()), found);
+    assertEquals(TargetShape.GIVEN, found.shape());
+    assertEquals(new RoomsTarget(List.of(0), Plane.level(0.02), List.of()), first(found));
   }
 
   /** Level at 4 mm under a floor from 0 to 6 mm over 6 m: 2 m stand above, 5 m lack the minimum. */
@@ -188,16 +186,7 @@ class TargetFinderTest {
 
   @Test
   void givenWithoutElevationIsAnError() {
-    TargetWish wish =
-        new TargetWish(
-            TargetShape.GIVEN,
-            OptionalDouble.empty(),
-            null,
-            null,
-            OptionalDouble.empty(),
-            null,
-            Optional.empty(),
-            null);
+    TargetWish wish = wish(TargetShape.GIVEN, OptionalDouble.empty(), null);
     find(wish, highs(TargetFinderTest::eastUp), null);
     assertEquals("elevation-needed", findings.errors().get(0).code());
   }

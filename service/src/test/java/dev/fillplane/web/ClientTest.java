@@ -19,6 +19,8 @@ import dev.fillplane.client.generated.api.PlansApi;
 import dev.fillplane.client.generated.model.BagCount;
 import dev.fillplane.client.generated.model.BagCountRequest;
 import dev.fillplane.client.generated.model.Capabilities;
+import dev.fillplane.client.generated.model.Comparison;
+import dev.fillplane.client.generated.model.ComparisonRequest;
 import dev.fillplane.client.generated.model.DepthFieldAnswer;
 import dev.fillplane.client.generated.model.ElevationsAnswer;
 import dev.fillplane.client.generated.model.ElevationsRequest;
@@ -176,6 +178,15 @@ class ClientTest {
   }
 
   @Test
+  void compares() {
+    ComparisonRequest request = example("comparison.json", ComparisonRequest.class);
+    Comparison comparison = CLIENT.call(() -> PLANS.comparePlans(request));
+    assertEquals(4, comparison.getRows().size());
+    assertEquals("base", comparison.getRows().get(0).getName());
+    assertEquals("EUR", comparison.getRows().get(0).getCost().getCurrency());
+  }
+
+  @Test
   void validates() {
     PlanRequest good = example("sample-metric.json", PlanRequest.class);
     PlanValidation valid = CLIENT.call(() -> PLANS.validatePlan(good));
@@ -223,7 +234,7 @@ class ClientTest {
     Capabilities capabilities = CLIENT.call(CATALOGUES::getCapabilities);
     assertTrue(capabilities.getOperations().contains("makePlan"));
     assertTrue(capabilities.getOperations().contains("planSurvey"));
-    assertEquals(20, capabilities.getOperations().size());
+    assertEquals(21, capabilities.getOperations().size());
     assertFalse(capabilities.getDefaults().isEmpty());
     assertFalse(capabilities.getRanges().isEmpty());
     assertEquals(Settings.BODY_BYTES, capabilities.getLimits().getBodyBytes());

@@ -12,6 +12,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleBinaryOperator;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** Flatness of measured lines and of surveys, and the tolerances, through the service. */
@@ -135,12 +136,15 @@ class FlatnessChecksTest {
     JsonPath answer = checked(request);
     assertEquals("over", answer.getString("verdict"));
     List<Double> gaps = answer.getList("gaps.gap", Double.class);
+    List<Double> limits = answer.getList("gaps.limit", Double.class);
     assertTrue(gaps.size() >= 2 && gaps.size() <= 100, "gaps " + gaps.size());
-    assertEquals(gaps.stream().sorted(Collections.reverseOrder()).toList(), gaps);
+    List<Double> badness =
+        IntStream.range(0, gaps.size()).mapToObj(i -> gaps.get(i) / limits.get(i)).toList();
+    assertEquals(badness.stream().sorted(Collections.reverseOrder()).toList(), badness);
+    assertTrue(badness.stream().allMatch(times -> times > 1));
     assertEquals(answer.getDouble("gap"), gaps.get(0), 1e-9);
     assertEquals(9, answer.getDouble("gaps[0].at.x"), 0.6);
     assertEquals(7, answer.getDouble("gaps[0].at.y"), 0.6);
-    assertTrue(gaps.stream().allMatch(gap -> gap > 0.125));
   }
 
   @Test
@@ -153,10 +157,12 @@ class FlatnessChecksTest {
     refused(line("0,1,0", 0.3, "'id':'bs-1'"), "unknown-tolerance", "#/limit/id");
     refused(line("0,1,0", 0.3, "'gap':3"), "limit-id-or-gap", "#/limit");
     refused(line("0,1,0", 0.3, limit + ",'gap':3"), "limit-id-or-gap", "#/limit");
-    refused(line("0,1,0", 0.3, "'id':'aci-117-superflat'"), "tolerance-without-gap", "#/limit/id");
     ObjectNode shortEdge = line("0,1,0", 0.3, limit);
     shortEdge.put("straightedge", 0.2);
     refused(shortEdge, "out-of-range", "#/straightedge");
+    ObjectNode numbersOfSurvey = room((x, y) -> 0);
+    numbersOfSurvey.putObject("limit").put("id", "aci-117-superflat");
+    refused(numbersOfSurvey, "tolerance-without-gap", "#/limit/id");
     ObjectNode both = room((x, y) -> 0);
     both.set("lines", line("0,1,0", 0.3, limit).get("lines"));
     refused(both, "lines-or-survey", "#");

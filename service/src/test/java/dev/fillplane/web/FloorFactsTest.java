@@ -1,9 +1,11 @@
 package dev.fillplane.web;
 
+import static dev.fillplane.web.Surveyed.plan;
+import static dev.fillplane.web.Surveyed.reading;
+import static dev.fillplane.web.Surveyed.room;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
@@ -132,31 +134,5 @@ class FloorFactsTest {
       volumes += ((Number) volume).doubleValue();
     }
     assertEquals(answer.getDouble("depth.volume"), volumes, 1e-3);
-  }
-
-  private static ObjectNode room(String units, double width, double length) {
-    String outline = "[[[0,0],[%1$s,0],[%1$s,%2$s],[0,%2$s],[0,0]]]".formatted(width, length);
-    ObjectNode request =
-        (ObjectNode)
-            Refusals.tree(
-                "{'rooms':[{'id':'a','outline':{'type':'Polygon','coordinates':"
-                    + outline
-                    + "}}],'survey':{'elevations':[]}}");
-    return request.put("units", units);
-  }
-
-  private static void reading(ObjectNode request, String point, double x, double y, double z) {
-    ((ArrayNode) request.at("/survey/elevations"))
-        .addObject()
-        .put("point", point)
-        .put("x", x)
-        .put("y", y)
-        .put("elevation", z);
-  }
-
-  private static JsonPath plan(String path, ObjectNode request) {
-    Response answer = RunningService.post(path, request);
-    assertEquals(200, answer.statusCode(), answer.asString());
-    return answer.jsonPath();
   }
 }

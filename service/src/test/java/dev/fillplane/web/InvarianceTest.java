@@ -45,9 +45,15 @@ class InvarianceTest {
 
   @Test
   void unitsDoNotMatter() {
-    JsonNode metric = bare(plan(RunningService.sample()));
-    JsonNode us = plan(RunningService.example("sample-us.json"));
-    Differences.none(metric, Metric.of("Plan", bare(us)), UNITS, 600);
+    JsonNode metric = withoutSteps(bare(plan(RunningService.sample())));
+    JsonNode us = withoutSteps(bare(plan(RunningService.example("sample-us.json"))));
+    Differences.none(metric, Metric.of("Plan", us), UNITS, 600);
+  }
+
+  /** Savings are told in steps of millimetres or of sixteenths of an inch. */
+  private static JsonNode withoutSteps(JsonNode plan) {
+    ((ObjectNode) plan.get("grinding")).remove("savings");
+    return plan;
   }
 
   @Test

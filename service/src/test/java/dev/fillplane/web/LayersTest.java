@@ -47,7 +47,7 @@ class LayersTest {
       assertEquals("urn:fillplane:problem:bad-request", answer.path("type"));
       assertEquals(
           "The parameter layers must be a list, with commas, of: depth, contours, readings,"
-              + " ribbons, guides, next, deviation.",
+              + " ribbons, guides, next, ground, lifts, deviation.",
           answer.path("detail"));
     }
   }

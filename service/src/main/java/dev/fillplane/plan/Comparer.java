@@ -1,0 +1,78 @@
+package dev.fillplane.plan;
+
+import dev.fillplane.finding.Findings;
+import dev.fillplane.finding.FindingsException;
+import dev.fillplane.finding.Place;
+import dev.fillplane.pour.Verdict;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Plans a request and variations of it and puts them side by side: pours that hold or are tight
+ * before those that break, then the least by the caller's measure, then those without that measure,
+ * last what cannot be planned at all. What is equal stays in the order of the request.
+ */
+public final class Comparer {
+
+  /** Name of the request that is varied. */
+  static final String BASE = "base";
+
+  private Comparer() {}
+
+  /**
+   * Compares.
+   *
+   * @throws FindingsException if names are told twice, or costs are wanted of requests without
+   *     prices
+   */
+  public static Comparison compare(PlanRequest base, List<Variation> variations, ComparedBy by) {
+    Findings findings = new Findings();
+    checkNames(variations, findings);
+    boolean priced =
+        base.target().prices().isPresent()
+            || variations.stream().anyMatch(v -> v.request().target().prices().isPresent());
+    if (by == ComparedBy.COST && !priced) {
+      findings.error("cost-needs-prices", Place.root().at("by"));
+    }
+    findings.throwIfErrors();
+    List<ComparisonRow> others = new ArrayList<>();
+    ComparisonRow first = row(new Variation(BASE, base));
+    variations.forEach(variation -> others.add(row(variation)));
+    others.sort(order(by));
+    others.add(0, first);
+    return new Comparison(by, others);
+  }
+
+  private static void checkNames(List<Variation> variations, Findings findings) {
+    Set<String> names = new HashSet<>(List.of(BASE));
+    for (int i = 0; i < variations.size(); i++) {
+      if (!names.add(variations.get(i).name())) {
+        findings.error(
+            "variation-name-taken",
+            Place.root().at("variations").at(i).at("name"),
+            "variation",
+            variations.get(i).name());
+      }
+    }
+  }
+
+  private static ComparisonRow row(Variation variation) {
+    try {
+      Plan plan = Planner.plan(variation.request(), new Computed("", "", List.of()));
+      return ComparisonRow.of(variation.name(), variation.request(), plan);
+    } catch (FindingsException e) {
+      return ComparisonRow.failed(variation.name(), e.errors());
+    }
+  }
+
+  private static Comparator<ComparisonRow> order(ComparedBy by) {
+    return Comparator.comparing((ComparisonRow row) -> row.verdict().isEmpty())
+        .thenComparing(row -> row.verdict().equals(Optional.of(Verdict.BREAKS)))
+        .thenComparing(row -> row.measure(by).isEmpty())
+        .thenComparingDouble(row -> row.measure(by).orElse(0));
+  }
+}

@@ -1,0 +1,101 @@
+package dev.fillplane.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import dev.fillplane.finding.Finding;
+import dev.fillplane.finding.Findings;
+import dev.fillplane.finding.FindingsException;
+import dev.fillplane.finding.Place;
+import dev.fillplane.plan.ComparedBy;
+import dev.fillplane.plan.Comparer;
+import dev.fillplane.plan.PlanRequest;
+import dev.fillplane.plan.Variation;
+import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.web.json.Answer;
+import dev.fillplane.web.json.Json;
+import dev.fillplane.web.json.Words;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Plans a request and variations of it, each told as a merge patch. Every patched request is held
+ * against the contract like one that came alone; faults are told at their patch.
+ */
+final class Comparisons {
+
+  static final String PATH = "/v1/comparisons";
+  static final String SCHEMA = "ComparisonRequest";
+
+  private static final String PLAN = "PlanRequest";
+
+  private final SchemaGate gate;
+  private final Slots slots;
+
+  Comparisons(SchemaGate gate, Slots slots) {
+    this.gate = gate;
+    this.slots = slots;
+  }
+
+  void handle(Context context) {
+    Accepted.check(context, Calculation.JSON);
+    byte[] body = Body.bytes(context);
+    byte[] answer = slots.run(() -> answer(Body.parse(body)));
+    context.contentType(Calculation.JSON).result(answer);
+  }
+
+  private byte[] answer(JsonNode tree) {
+    refuse(gate.faultsWith(SCHEMA, "base", tree));
+    JsonNode base = tree.get("base");
+    List<JsonNode> patched = patched(base, tree.get("variations"));
+    UnitSystem units = Body.units(base);
+    List<Variation> variations = new ArrayList<>();
+    for (int i = 0; i < patched.size(); i++) {
+      String name = tree.at("/variations/" + i + "/name").textValue();
+      PlanRequest request = Desk.read(patched.get(i), PlanRequest.class, units);
+      variations.add(new Variation(name, request));
+    }
+    try {
+      PlanRequest request = Desk.read(base, PlanRequest.class, units);
+      return Json.bytes(Answer.of(units, Comparer.compare(request, variations, by(tree))), units);
+    } catch (FindingsException e) {
+      throw Refusal.of(e, units);
+    }
+  }
+
+  private List<JsonNode> patched(JsonNode base, JsonNode variations) {
+    List<JsonNode> patched = new ArrayList<>();
+    List<Problem.Fault> faults = new ArrayList<>();
+    for (int i = 0; i < variations.size(); i++) {
+      JsonNode request = MergePatch.merged(base, variations.get(i).get("patch"));
+      Place place = Place.root().at("variations").at(i).at("patch");
+      gate.faults(PLAN, request).stream().map(fault -> fault.under(place)).forEach(faults::add);
+      if (!request.path("units").equals(base.path("units"))) {
+        faults.add(Problem.Fault.of(unitsOfTheBase(place.at("units")), UnitSystem.METRIC));
+      }
+      patched.add(request);
+    }
+    refuse(faults);
+    return patched;
+  }
+
+  private static Finding unitsOfTheBase(Place place) {
+    Findings findings = new Findings();
+    findings.error("units-of-the-base", place);
+    return findings.errors().get(0);
+  }
+
+  private static ComparedBy by(JsonNode tree) {
+    String told = tree.path("by").asText(Words.of(ComparedBy.BAGS));
+    return Arrays.stream(ComparedBy.values())
+        .filter(by -> Words.of(by).equals(told))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static void refuse(List<Problem.Fault> faults) {
+    if (!faults.isEmpty()) {
+      throw Refusal.of(Problem.Kind.INVALID, "See errors for what and where.", faults);
+    }
+  }
+}
