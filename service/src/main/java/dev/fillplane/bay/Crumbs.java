@@ -4,7 +4,10 @@ import java.util.List;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 
-/** Gives pieces too small or too narrow to be poured to the piece that they share the longest edge with. */
+/**
+ * Gives pieces too small or too narrow to be poured to the piece that they share the longest edge
+ * with.
+ */
 final class Crumbs {
 
   private static final double SMALL = 1e-4;

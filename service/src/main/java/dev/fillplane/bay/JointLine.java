@@ -101,6 +101,14 @@ record JointLine(LineSegment line, double width, boolean fromWall, boolean toWal
         new Coordinate[] {line.pointAlongOffset(0, off), line.pointAlongOffset(1, off)});
   }
 
+  /** A line feature from end to end. */
+  static LineString between(Feature line) {
+    return GEOMETRY.createLineString(
+        new Coordinate[] {
+          coordinate(line.from().orElseThrow()), coordinate(line.to().orElseThrow())
+        });
+  }
+
   static Coordinate coordinate(Position p) {
     return new Coordinate(p.x(), p.y());
   }

@@ -34,6 +34,14 @@ public final class SplitCandidates {
   private static final int MOST_CORNERS = 16;
   private static final int MOST = 12;
 
+  /** A corner of a normalised polygon, whose floor lies to the right of every ring. */
+  private record Corner(Coordinate before, Coordinate at, Coordinate after) {
+
+    boolean isInner() {
+      return Orientation.index(before, at, after) == Orientation.COUNTERCLOCKWISE;
+    }
+  }
+
   private final Bay bay;
   private final double far;
   private final int whole;
@@ -56,29 +64,29 @@ public final class SplitCandidates {
   }
 
   private void fromCorners() {
-    List<Coordinate> corners = new ArrayList<>();
+    List<Corner> corners = new ArrayList<>();
     Polygon room = (Polygon) DouglasPeuckerSimplifier.simplify(bay.polygon(), STRAIGHT).norm();
     for (int i = -1; i < room.getNumInteriorRing(); i++) {
       LineString ring = i < 0 ? room.getExteriorRing() : room.getInteriorRingN(i);
-      fromRing(ring.getCoordinates(), corners);
+      addCorners(ring.getCoordinates(), corners);
     }
     for (int i = 0; i < corners.size(); i++) {
       for (int j = i + 1; j < corners.size(); j++) {
-        between(corners.get(i), corners.get(j));
+        between(corners.get(i).at(), corners.get(j).at());
       }
+    }
+    for (Corner corner : corners) {
+      straightOn(corner.before(), corner.at());
+      straightOn(corner.after(), corner.at());
     }
   }
 
-  private void fromRing(Coordinate[] ring, List<Coordinate> corners) {
+  private static void addCorners(Coordinate[] ring, List<Corner> corners) {
     int sides = ring.length - 1;
     for (int i = 0; i < sides && corners.size() < MOST_CORNERS; i++) {
-      Coordinate before = ring[(i + sides - 1) % sides];
-      Coordinate after = ring[i + 1];
-      // In a normalised polygon the floor lies to the right of every ring.
-      if (Orientation.index(before, ring[i], after) == Orientation.COUNTERCLOCKWISE) {
-        corners.add(ring[i]);
-        straightOn(before, ring[i]);
-        straightOn(after, ring[i]);
+      Corner corner = new Corner(ring[(i + sides - 1) % sides], ring[i], ring[i + 1]);
+      if (corner.isInner()) {
+        corners.add(corner);
       }
     }
   }

@@ -11,8 +11,7 @@ import org.locationtech.jts.geom.Polygon;
 /**
  * Cuts a bay into strips of equal width across the travel. The width is the one whose fullest strip
  * takes one batch, found from the strips of the narrowest width. Strips that fall apart count as
- * several ribbons; crumbs under 1 cm2 and
- * necks under 10 cm go to the strip that they touch.
+ * several ribbons; crumbs under 1 cm2 and necks under 10 cm go to the strip that they touch.
  */
 final class StripCutter {
 

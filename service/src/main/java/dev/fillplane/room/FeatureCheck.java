@@ -9,6 +9,8 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.Polygon;
 
 /** Whether the features of a request are whole and lie in a room; what to do about each. */
 public final class FeatureCheck {
@@ -100,11 +102,26 @@ public final class FeatureCheck {
       error("feature-outside", feature);
     } else {
       remind(feature);
+      if (feature.kind() == FeatureKind.MOVING_JOINT) {
+        end(feature.from().orElseThrow(), "from", rooms);
+        end(feature.to().orElseThrow(), "to", rooms);
+      }
+    }
+  }
+
+  /** A joint usually runs from wall to wall. */
+  private void end(Position end, String name, List<Room> rooms) {
+    Point point = GEOMETRY.createPoint(new Coordinate(end.x(), end.y()));
+    for (Room room : rooms) {
+      Polygon polygon = room.outline().polygon();
+      if (polygon.contains(point) && polygon.getBoundary().distance(point) > Floorplan.BESIDE) {
+        findings.warning("moving-joint-ends-inside", place.at(name), "room", room.id());
+      }
     }
   }
 
   /** Whether a line lies in a room for some of its length; along a wall counts. */
-  public static boolean runsThrough(Feature line, Room room) {
+  private static boolean runsThrough(Feature line, Room room) {
     Geometry common = between(line).intersection(room.outline().polygon());
     return common.getLength() >= SHORTEST;
   }

@@ -78,7 +78,8 @@ record Bowl(double x, double y, double radius, double less) implements Depths {
       above += thicknesses[i];
       Bowl lower = new Bowl(x, y, radius, above);
       layers.add(
-          0, new Layer(thicknesses.length - i, lower, List.of(lower.deep(room.outline().polygon()))));
+          0,
+          new Layer(thicknesses.length - i, lower, List.of(lower.deep(room.outline().polygon()))));
     }
     return layers;
   }

@@ -56,7 +56,8 @@ final class SeededRooms {
     double x = box.getMinX() + random.nextDouble() * box.getWidth();
     double y = box.getMinY() + random.nextDouble() * box.getHeight();
     double other = size * (0.5 + random.nextDouble());
-    return GEOMETRY.toGeometry(new Envelope(x - size / 2, x + size / 2, y - other / 2, y + other / 2));
+    return GEOMETRY.toGeometry(
+        new Envelope(x - size / 2, x + size / 2, y - other / 2, y + other / 2));
   }
 
   private static Geometry rectangle(double width, double depth) {

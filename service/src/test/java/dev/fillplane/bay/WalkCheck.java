@@ -19,8 +19,8 @@ import org.locationtech.jts.geom.Polygon;
 /**
  * An independent check, by squares of 5 cm and nothing else, that every ribbon can be walked to
  * when its turn comes, over floor that no ribbon of the same pass has covered yet, from an exit;
- * from the place where the bay is left if there is none. Joints and doorways up to 15 cm are stepped
- * over. As whoever pours it came that way, whoever has poured it can leave that way.
+ * from the place where the bay is left if there is none. Joints and doorways up to 15 cm are
+ * stepped over. As whoever pours it came that way, whoever has poured it can leave that way.
  */
 final class WalkCheck {
 
@@ -95,7 +95,13 @@ final class WalkCheck {
       long lost = squares.stream().filter(square -> !reached[square]).count();
       assertTrue(
           isNook(strip.polygon()) || lost <= SHARE * squares.size() + 2,
-          lost + " of " + squares.size() + " squares of ribbon " + strip.order() + " of " + bay.id());
+          lost
+              + " of "
+              + squares.size()
+              + " squares of ribbon "
+              + strip.order()
+              + " of "
+              + bay.id());
       squares.forEach(square -> poured[square] = true);
     }
   }
@@ -155,8 +161,7 @@ final class WalkCheck {
     for (int square = 0; square < columns * rows; square++) {
       Position p = middle(square);
       Coordinate at = new Coordinate(p.x(), p.y());
-      if (box.covers(at)
-          && SimplePointInAreaLocator.locate(at, polygon) == Location.INTERIOR) {
+      if (box.covers(at) && SimplePointInAreaLocator.locate(at, polygon) == Location.INTERIOR) {
         squares.add(square);
       }
     }

@@ -95,8 +95,7 @@ class WalkTest {
 
   private static void check(
       Room room, List<Feature> features, TiltedDepths depths, RibbonRule rule, String which) {
-    BayPlan plan =
-        BayPlan.of(List.of(room), features, List.of(Layer.whole(depths)), rule);
+    BayPlan plan = BayPlan.of(List.of(room), features, List.of(Layer.whole(depths)), rule);
     check(room, plan, which + " " + room.outline().rings() + " " + features);
   }
 
