@@ -73,7 +73,8 @@ class FeatureBaysTest {
     assertEquals(List.of("hall 1", "hall 2", "hall 3"), names(plan));
     assertEquals(4.005, minX(plan.bays().get(0)), 1e-6);
     assertEquals(2.005, minX(plan.bays().get(1)), 1e-6);
-    assertEquals(List.of("hall 1", "hall 2"), plan.joints().stream().map(Joint::bay).sorted().toList());
+    assertEquals(
+        List.of("hall 1", "hall 2"), plan.joints().stream().map(Joint::bay).sorted().toList());
   }
 
   @Test
@@ -87,12 +88,7 @@ class FeatureBaysTest {
 
   @Test
   void doorwaysLeadToTheNearestPart() {
-    Room hall =
-        room(
-            "hall",
-            rectangle(0, 0, 6, 4),
-            exit(0, 1, 0, 2),
-            doorway("store", 6, 1, 6, 2));
+    Room hall = room("hall", rectangle(0, 0, 6, 4), exit(0, 1, 0, 2), doorway("store", 6, 1, 6, 2));
     Room store = room("store", rectangle(6, 0, 2, 4));
     List<Room> rooms = List.of(hall, store);
     BayPlan plan =
@@ -147,8 +143,7 @@ class FeatureBaysTest {
     Feature crack = Feature.line(FeatureKind.CRACK, new Position(-1, 2), new Position(2, 2));
     Preparation told =
         Preparations.of(
-            List.of(TestRooms.hall()),
-            List.of(gap, crack, joint(3, 0, 3, 4), drain(1, 1, 0.15)));
+            List.of(TestRooms.hall()), List.of(gap, crack, joint(3, 0, 3, 4), drain(1, 1, 0.15)));
     assertEquals(6 * 0.010 * 0.050, told.foamVolume(), 1e-12);
     // Of 3 m drawn, 2 m lie in the room.
     assertEquals(2, told.crackLength(), 1e-9);

@@ -92,8 +92,7 @@ class RailPlanTest {
   void finishedEdgeOfAnEarlierBayCarriesTheScreed() {
     Room hall =
         TestRooms.room("hall", TestRooms.rectangle(0, 0, 6, 4), TestRooms.exit(0, 0.5, 0, 1.5));
-    Feature joint =
-        Feature.line(FeatureKind.MOVING_JOINT, new Position(0, 2), new Position(6, 2));
+    Feature joint = Feature.line(FeatureKind.MOVING_JOINT, new Position(0, 2), new Position(6, 2));
     BayPlan plan =
         BayPlan.of(
             List.of(hall),
@@ -104,8 +103,7 @@ class RailPlanTest {
     assertEquals(1, Math.abs(second.travel().x()), 1e-9);
     List<Rail> rails =
         Rails.of(plan, 3).stream().filter(rail -> rail.bay().equals(second.id())).toList();
-    List<Rail> edges =
-        rails.stream().filter(rail -> rail.support() == RailSupport.EDGE).toList();
+    List<Rail> edges = rails.stream().filter(rail -> rail.support() == RailSupport.EDGE).toList();
     assertEquals(1, edges.size());
     assertEquals(OptionalInt.empty(), edges.get(0).out());
     assertEquals(2, edges.get(0).from().y(), 0.02);
