@@ -6,9 +6,11 @@ import dev.fillplane.room.Opening;
 import dev.fillplane.room.Position;
 import dev.fillplane.room.Room;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.Polygon;
 
 /**
  * All parts of the floor and the ways between them: doorways from room to room, joints from part to
@@ -22,12 +24,15 @@ final class FloorParts {
   private final List<FloorPart> parts = new ArrayList<>();
   private final List<List<Passage>> passages = new ArrayList<>();
   private final List<List<JointLine>> joints = new ArrayList<>();
+  private final List<List<Integer>> byRoom = new ArrayList<>();
 
   private FloorParts(List<Room> rooms, List<Feature> features) {
     this.rooms = rooms;
     for (int room = 0; room < rooms.size(); room++) {
       RoomParts cut = RoomParts.of(rooms.get(room).outline().polygon(), features);
-      for (var polygon : cut.parts()) {
+      byRoom.add(new ArrayList<>());
+      for (Polygon polygon : cut.parts()) {
+        byRoom.get(room).add(parts.size());
         parts.add(new FloorPart(room, polygon));
         passages.add(new ArrayList<>());
       }
@@ -58,19 +63,13 @@ final class FloorParts {
   private void joinAcrossJoints() {
     for (int room = 0; room < rooms.size(); room++) {
       for (JointLine joint : joints.get(room)) {
-        for (int left = 0; left < parts.size(); left++) {
-          for (int right = 0; right < parts.size(); right++) {
-            if (left != right && of(left, room) && of(right, room)) {
-              join(left, right, joint);
-            }
-          }
+        for (int left : byRoom.get(room)) {
+          byRoom.get(room).stream()
+              .filter(right -> right != left)
+              .forEach(right -> join(left, right, joint));
         }
       }
     }
-  }
-
-  private boolean of(int part, int room) {
-    return parts.get(part).room() == room;
   }
 
   private void join(int left, int right, JointLine joint) {
@@ -84,34 +83,14 @@ final class FloorParts {
 
   /** The part of a room that is nearest to a place; -1 where nothing is left of the room. */
   int nearest(int room, Position place) {
+    List<Integer> own = byRoom.get(room);
+    if (own.size() < 2) {
+      return own.isEmpty() ? -1 : own.get(0);
+    }
     Point point = GEOMETRY.createPoint(JointLine.coordinate(place));
-    int nearest = -1;
-    double least = Double.POSITIVE_INFINITY;
-    int only = onlyPart(room);
-    if (only >= 0) {
-      return only;
-    }
-    for (int i = 0; i < parts.size(); i++) {
-      double distance = of(i, room) ? parts.get(i).polygon().distance(point) : least;
-      if (distance < least) {
-        least = distance;
-        nearest = i;
-      }
-    }
-    return nearest;
-  }
-
-  private int onlyPart(int room) {
-    int only = -1;
-    for (int i = 0; i < parts.size(); i++) {
-      if (of(i, room)) {
-        if (only >= 0) {
-          return -1;
-        }
-        only = i;
-      }
-    }
-    return only;
+    return own.stream()
+        .min(Comparator.comparingDouble(part -> parts.get(part).polygon().distance(point)))
+        .orElseThrow();
   }
 
   int size() {
@@ -145,6 +124,6 @@ final class FloorParts {
 
   /** How many parts a room has. */
   int count(int room) {
-    return (int) parts.stream().filter(part -> part.room() == room).count();
+    return byRoom.get(room).size();
   }
 }
