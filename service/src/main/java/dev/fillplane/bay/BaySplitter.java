@@ -33,6 +33,10 @@ final class BaySplitter {
   }
 
   BayPlan split(Bay bay, Split dam) {
+    int at = bays.indexOf(bay);
+    if (at < 0) {
+      throw new IllegalArgumentException("no bay of this plan: " + bay.id());
+    }
     List<Placed> placed = lastFirst(bay, DamCut.parts(bay.polygon(), dam));
     if (placed.size() < 2) {
       throw new IllegalArgumentException("the dam does not divide the bay " + bay.id());
@@ -45,7 +49,6 @@ final class BaySplitter {
       parts.add(maker.make(id, next.part(), next.part(), next.places(), bay.leadsToExit()));
     }
     List<Bay> all = new ArrayList<>(bays);
-    int at = all.indexOf(bay);
     all.remove(at);
     all.addAll(at, parts);
     return new BayPlan(all, joints(bay, parts, dam), rule);

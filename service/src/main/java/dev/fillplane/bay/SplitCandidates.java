@@ -4,7 +4,6 @@ import dev.fillplane.room.Position;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -12,7 +11,6 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.LinearComponentExtracter;
-import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 
 /**
  * Where a dam may divide a bay: from inner corners straight on along their walls, between inner
@@ -23,7 +21,6 @@ import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 public final class SplitCandidates {
 
   private static final GeometryFactory GEOMETRY = new GeometryFactory();
-  private static final double STRAIGHT = 1e-3;
   private static final double OFF_CORNER = 1e-6;
   private static final double SAME = 0.01;
   private static final double DOORWAY = 1.5;
@@ -31,16 +28,7 @@ public final class SplitCandidates {
   private static final double HALF_A_STEP = 0.2;
   private static final double LEAST_AREA = 1.0;
   private static final double LEAST_SHARE = 0.1;
-  private static final int MOST_CORNERS = 16;
   private static final int MOST = 12;
-
-  /** A corner of a normalised polygon, whose floor lies to the right of every ring. */
-  private record Corner(Coordinate before, Coordinate at, Coordinate after) {
-
-    boolean isInner() {
-      return Orientation.index(before, at, after) == Orientation.COUNTERCLOCKWISE;
-    }
-  }
 
   private final Bay bay;
   private final double far;
@@ -64,30 +52,15 @@ public final class SplitCandidates {
   }
 
   private void fromCorners() {
-    List<Corner> corners = new ArrayList<>();
-    Polygon room = (Polygon) DouglasPeuckerSimplifier.simplify(bay.polygon(), STRAIGHT).norm();
-    for (int i = -1; i < room.getNumInteriorRing(); i++) {
-      LineString ring = i < 0 ? room.getExteriorRing() : room.getInteriorRingN(i);
-      addCorners(ring.getCoordinates(), corners);
-    }
+    List<InnerCorner> corners = InnerCorner.of(bay.polygon());
     for (int i = 0; i < corners.size(); i++) {
       for (int j = i + 1; j < corners.size(); j++) {
         between(corners.get(i).at(), corners.get(j).at());
       }
     }
-    for (Corner corner : corners) {
+    for (InnerCorner corner : corners) {
       straightOn(corner.before(), corner.at());
       straightOn(corner.after(), corner.at());
-    }
-  }
-
-  private static void addCorners(Coordinate[] ring, List<Corner> corners) {
-    int sides = ring.length - 1;
-    for (int i = 0; i < sides && corners.size() < MOST_CORNERS; i++) {
-      Corner corner = new Corner(ring[(i + sides - 1) % sides], ring[i], ring[i + 1]);
-      if (corner.isInner()) {
-        corners.add(corner);
-      }
     }
   }
 

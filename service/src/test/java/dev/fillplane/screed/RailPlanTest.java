@@ -20,6 +20,7 @@ import dev.fillplane.room.Room;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
+import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Polygon;
 
@@ -67,10 +68,20 @@ class RailPlanTest {
     }
   }
 
+  /** 20 mm in the middle, 29 mm at both ends. */
+  @Test
+  void shallowestPlaceMayLieBetweenStations() {
+    Depths ridge = new Profile(x -> 0.020 + 0.003 * Math.abs(x - 3));
+    for (Rail rail : Rails.of(plan(TestRooms.hall(), ridge), 3)) {
+      assertEquals(0.020, rail.ripWidth(), 0.0002);
+      assertTrue(rail.stations().get(0).shim() > 0.008);
+    }
+  }
+
   @Test
   void railsBreakAtAHump() {
     // 25 mm everywhere but 5 mm between x = 2.5 and 3.5.
-    Depths hump = new Hump();
+    Depths hump = new Profile(x -> x > 2.5 && x < 3.5 ? 0.005 : 0.025);
     List<Rail> rails = Rails.of(plan(TestRooms.hall(), hump), 3);
     assertEquals(2 * 3, rails.size());
     for (Rail rail : rails) {
@@ -187,18 +198,17 @@ class RailPlanTest {
     return BayPlan.of(List.of(room), depths, TestRooms.BUCKETS);
   }
 
-  /** 25 mm deep but over a hump across the hall. */
-  private record Hump() implements Depths {
+  /** As deep as told along x. */
+  private record Profile(DoubleUnaryOperator depth) implements Depths {
 
     @Override
     public double at(double x, double y) {
-      return x > 2.5 && x < 3.5 ? 0.005 : 0.025;
+      return depth.applyAsDouble(x);
     }
 
     @Override
     public Fill within(Polygon part) {
-      double x = part.getCentroid().getX();
-      return new Fill(part.getArea(), part.getArea() * at(x, 0));
+      return new Fill(part.getArea(), part.getArea() * at(part.getCentroid().getX(), 0));
     }
 
     @Override
