@@ -3,13 +3,17 @@ package dev.fillplane.app;
 import dev.fillplane.client.generated.model.Bags;
 import dev.fillplane.client.generated.model.DepthSummary;
 import dev.fillplane.client.generated.model.Driver;
+import dev.fillplane.client.generated.model.Grinding;
 import dev.fillplane.client.generated.model.Mix;
+import dev.fillplane.client.generated.model.Money;
 import dev.fillplane.client.generated.model.Option;
 import dev.fillplane.client.generated.model.Plan;
 import dev.fillplane.client.generated.model.PlanRequest;
 import dev.fillplane.client.generated.model.PouredBay;
 import dev.fillplane.client.generated.model.Ribbon;
+import dev.fillplane.client.generated.model.RoomsPlane;
 import dev.fillplane.client.generated.model.SafetyNote;
+import dev.fillplane.client.generated.model.Saving;
 import java.io.PrintStream;
 import java.util.Comparator;
 import java.util.List;
@@ -58,15 +62,28 @@ final class Summary {
         height(depth.getDeepest().getDepth()),
         depth.getDeepest().getX(),
         depth.getDeepest().getY());
+    for (RoomsPlane plane : plan.getTarget().getPlanes()) {
+      line(
+          out,
+          "Target",
+          "%s at %s%s",
+          plan.getTarget().getShape(),
+          height(plane.getElevation()),
+          plan.getTarget().getPlanes().size() == 1
+              ? ""
+              : " in " + String.join(", ", plane.getRooms()));
+    }
     line(
         out,
-        "Target",
-        "%s at %s; mean depth %s over %.1f %s",
-        plan.getTarget().getShape(),
-        height(plan.getTarget().getElevation()),
+        "",
+        "mean depth %s over %.1f %s",
         height(depth.getMean()),
         depth.getPouredArea(),
-        metric ? "m2" : "sq ft");
+        area());
+  }
+
+  private String area() {
+    return metric ? "m2" : "sq ft";
   }
 
   private void options(PrintStream out) {
@@ -81,11 +98,42 @@ final class Summary {
       line(
           out,
           "  " + option.getName().replace('-', ' '),
-          "%d bags, %.1f %s to grind; then %s",
+          "%d bags, %.1f %s to grind, %.1f hours of work%s; then %s",
           option.getBags(),
           option.getGrindArea(),
-          metric ? "m2" : "sq ft",
+          area(),
+          option.getMinutes() / 60,
+          option.getCost() == null ? "" : ", " + money(option.getCost()),
           option.getPasses());
+    }
+    grinding(out);
+  }
+
+  private static String money(Money money) {
+    return money.getAmount() + (money.getCurrency() == null ? "" : " " + money.getCurrency());
+  }
+
+  private void grinding(PrintStream out) {
+    Grinding grinding = plan.getGrinding();
+    if (grinding.getArea() > 0) {
+      line(
+          out,
+          "Grind first",
+          "%.1f %s in %d place(s), by up to %s",
+          grinding.getArea(),
+          area(),
+          grinding.getAreas().size(),
+          height(grinding.getDeepest()));
+    }
+    for (Saving saving : grinding.getSavings()) {
+      line(
+          out,
+          "  could be ground",
+          "%.1f %s by up to %s: saves %d bag(s)",
+          saving.getArea(),
+          area(),
+          height(saving.getHeight()),
+          saving.getBags());
     }
   }
 

@@ -163,6 +163,17 @@ public final class Terms {
     for (Term term : ALL) {
       term.told().apply(request).ifPresent(told -> check(term, term.path(), told, findings));
     }
+    TargetWish target = request.target();
+    for (int i = 0; i < target.fixed().size(); i++) {
+      checkHeight("target/fixed/" + i, target.fixed().get(i).elevation(), findings);
+    }
+    for (int i = 0; i < target.ceiling().size(); i++) {
+      checkHeight("target/ceiling/" + i, target.ceiling().get(i).elevation(), findings);
+    }
+  }
+
+  private static void checkHeight(String path, double elevation, Findings findings) {
+    check("target/elevation", path + "/elevation", elevation, findings);
   }
 
   /** Holds a quantity of another request, at {@code path}, to the range that it has in a plan. */

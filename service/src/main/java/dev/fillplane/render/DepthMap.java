@@ -26,6 +26,7 @@ public final class DepthMap {
   private final NextLayer next;
   private final GroundLayer ground;
   private final LiftLayer lifts;
+  private final GapLayer gaps;
   private final DeviationLayer deviation;
   private final Svg map = new Svg();
 
@@ -44,6 +45,7 @@ public final class DepthMap {
     next = new NextLayer(sheet);
     ground = new GroundLayer(sheet);
     lifts = new LiftLayer(sheet);
+    gaps = new GapLayer(sheet);
     deviation = new DeviationLayer(sheet);
     shapes();
     texts();
@@ -73,6 +75,7 @@ public final class DepthMap {
         .add(ribbons.draw())
         .add(ContourLayer.draw(sheet))
         .add(lifts.draw())
+        .add(gaps.draw())
         .add(RoomLayer.draw(sheet))
         .add(guides.draw())
         .add(readings.draw())
@@ -89,6 +92,7 @@ public final class DepthMap {
     RoomLayer.name(sheet);
     openings.label();
     ground.label();
+    gaps.label();
     spots.labelProbes();
     guides.label();
     ribbons.numberOthers();
@@ -102,7 +106,8 @@ public final class DepthMap {
   }
 
   private String document() {
-    Legend legend = new Legend(sheet, readings, ribbons, next, deviation).with(ground).with(lifts);
+    Legend legend =
+        new Legend(sheet, readings, ribbons, next, deviation).with(ground).with(lifts).with(gaps);
     double height = Math.ceil(layout.height(legend.height(layout.legendColumns())));
     Svg svg = new Svg();
     svg.open(

@@ -23,9 +23,11 @@ public enum Layer {
   /** Where the lower lifts of a deep pour end. */
   LIFTS,
   /** Where the floor is unsure. */
-  DEVIATION;
+  DEVIATION,
+  /** Where a straightedge shows too large a gap on the floor as it is. */
+  GAPS;
 
-  /** What a map shows unless told: all but the deviation. */
+  /** What a map shows unless told: all but the deviation and the gaps. */
   public static final Set<Layer> USUAL =
-      Collections.unmodifiableSet(EnumSet.complementOf(EnumSet.of(DEVIATION)));
+      Collections.unmodifiableSet(EnumSet.complementOf(EnumSet.of(DEVIATION, GAPS)));
 }

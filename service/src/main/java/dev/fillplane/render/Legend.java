@@ -52,6 +52,16 @@ final class Legend {
     return this;
   }
 
+  /** Straightedges over gaps that are too large. */
+  Legend with(GapLayer gaps) {
+    if (!gaps.isEmpty()) {
+      add(
+          svg -> Symbols.edge(svg, new Coordinate(2, 0), new Coordinate(Swatches.WIDTH - 2, 0)),
+          "straightedge over too large a gap");
+    }
+    return this;
+  }
+
   private void colours() {
     int first = sheet.classes().first();
     for (int i = first; i < sheet.classes().count() && coloured(); i++) {

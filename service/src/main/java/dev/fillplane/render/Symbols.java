@@ -25,6 +25,32 @@ final class Symbols {
         1);
   }
 
+  /** A straightedge on two high places. */
+  static void edge(Svg svg, Coordinate from, Coordinate to) {
+    PathData line = new PathData().line(from, to);
+    stroke(svg, line, "#fff", 5);
+    stroke(svg, line, "#111", 3);
+    stroke(svg, line, "#fff", 1);
+    for (Coordinate contact : new Coordinate[] {from, to}) {
+      svg.leaf(
+          "rect",
+          "x",
+          contact.x - 3.5,
+          "y",
+          contact.y - 3.5,
+          "width",
+          7,
+          "height",
+          7,
+          "fill",
+          "#111",
+          "stroke",
+          "#fff",
+          "stroke-width",
+          1);
+    }
+  }
+
   /** Round a reading that does not fit. */
   static void ring(Svg svg, double x, double y) {
     svg.leaf(

@@ -21,12 +21,19 @@ class TolerancesTest {
     assertLine(7, 2, 3, 8, 15, 20);
   }
 
-  /** BS 8204 under 2 m (published, Concrete Society). */
+  /**
+   * BS 8204 under 2 m (published, Concrete Society); NATSPEC and NZS 3114 (published, US Access
+   * Board, surface tolerances, 2011).
+   */
   @Test
-  void britishGrades() {
+  void gradesUnderOneEdge() {
     assertLimit("bs-8204-sr1", 2, 0.003);
     assertLimit("bs-8204-sr2", 2, 0.005);
     assertLimit("bs-8204-sr3", 2, 0.010);
+    assertLimit("natspec-a", 3, 0.003);
+    assertLimit("natspec-b", 3, 0.006);
+    assertLimit("natspec-c", 0.6, 0.006);
+    assertLimit("nzs-3114", 3, 0.005);
   }
 
   /** ACI 117-10 table 4.8.5.1 and 3/5 locally (published); the gaps of 4.8.6.1 from memory. */

@@ -81,6 +81,22 @@ class ComparisonsTest {
     assertEquals(0, answer.jsonPath().getDouble("rows[2].grind"));
   }
 
+  /** Fewer bags are no help where the edge sets before it is met. */
+  @Test
+  void aPourThatBreaksComesAfterOneThatHolds() {
+    Response answer =
+        compare(
+            "bags",
+            "hot",
+            "{'crew':{'people':1},'conditions':{'air':29,'floor':29,'powder':29,'water':24}}",
+            "deeper and cool",
+            "{'target':{'minimumDepth':5},'crew':{'people':4,'mixers':2},"
+                + "'conditions':{'air':16,'floor':16,'powder':16,'water':14}}");
+    assertEquals(List.of("base", "deeper and cool", "hot"), answer.path("rows.name"));
+    assertEquals("breaks", answer.path("rows[2].verdict"));
+    assertTrue(answer.<Integer>path("rows[2].bags") < answer.<Integer>path("rows[1].bags"));
+  }
+
   /** What cannot be planned says why, comes last and stops nobody else. */
   @Test
   void aVariationThatCannotBePlannedSaysWhy() {

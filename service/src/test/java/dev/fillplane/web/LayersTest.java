@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.restassured.response.Response;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -20,6 +21,7 @@ class LayersTest {
           "ribbons", "order of pouring",
           "guides", "screed rail",
           "next", "take a reading here, best first",
+          "gaps", "straightedge over too large a gap",
           "deviation", "floor unsure by 2 mm or more");
 
   @Test
@@ -31,11 +33,30 @@ class LayersTest {
   }
 
   @Test
-  void allButDeviationUnlessTold() {
+  void allButDeviationAndGapsUnlessTold() {
     String usual = RunningService.post("/v1/depth-maps", RunningService.sample()).asString();
     assertEquals(usual, draw("next,guides,depth,contours,readings,ribbons").asString());
     assertFalse(usual.contains(SAID.get("deviation")));
+    assertFalse(usual.contains(SAID.get("gaps")));
     assertTrue(usual.contains(SAID.get("next")));
+  }
+
+  /** A hump is ground, and the rest is poured in two lifts. */
+  @Test
+  void groundAreasAndLowerLiftsAreDrawn() {
+    ObjectNode request =
+        Surveyed.room(
+            "metric",
+            6,
+            4,
+            0.5,
+            (x, y) -> x > 3 ? -40 : 8 * Math.max(0, 1 - Math.hypot(x - 1.25, y - 2.25)));
+    request.withObject("survey").put("readingError", 0.2);
+    request.set("target", Refusals.tree("{'grind':{'allowed':true}}"));
+    String svg = RunningService.post("/v1/depth-maps", request).asString();
+    assertTrue(svg.contains("grind first, height to take off"));
+    assertTrue(svg.contains(">grind "));
+    assertTrue(svg.contains("edge of a lower lift: pour it first"));
   }
 
   @Test
@@ -47,7 +68,7 @@ class LayersTest {
       assertEquals("urn:fillplane:problem:bad-request", answer.path("type"));
       assertEquals(
           "The parameter layers must be a list, with commas, of: depth, contours, readings,"
-              + " ribbons, guides, next, ground, lifts, deviation.",
+              + " ribbons, guides, next, ground, lifts, deviation, gaps.",
           answer.path("detail"));
     }
   }
