@@ -1,6 +1,8 @@
 package dev.fillplane.plan;
 
 import dev.fillplane.bay.BayPlan;
+import dev.fillplane.bay.Layers;
+import dev.fillplane.bay.Preparations;
 import dev.fillplane.depth.DepthSummary;
 import dev.fillplane.depth.GroundArea;
 import dev.fillplane.depth.VolumeDraws;
@@ -33,6 +35,7 @@ import dev.fillplane.pour.TroublePlanner;
 import dev.fillplane.pour.TroubleSite;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
+import dev.fillplane.room.FeatureCheck;
 import dev.fillplane.room.RoomCheck;
 import dev.fillplane.room.Substrate;
 import dev.fillplane.safety.Note;
@@ -46,6 +49,7 @@ import dev.fillplane.supply.BagDrivers;
 import dev.fillplane.supply.BagOdds;
 import dev.fillplane.supply.Bags;
 import dev.fillplane.supply.Driver;
+import dev.fillplane.supply.Lift;
 import dev.fillplane.supply.Quantities;
 import dev.fillplane.supply.Supplies;
 import dev.fillplane.survey.Elevations;
@@ -110,6 +114,7 @@ public final class Planner {
         .prices()
         .ifPresent(prices -> PricesCheck.check(prices, ROOT.at("target").at("prices"), findings));
     RoomCheck.check(request.rooms(), ROOT.at("rooms"), findings);
+    FeatureCheck.check(request.features(), request.rooms(), ROOT.at("features"), findings);
     DataSheet sheet = Catalogue.resolve(request.material(), ROOT.at("material"), findings);
     return new LevelledFloor(request, sheet, findings);
   }
@@ -139,10 +144,11 @@ public final class Planner {
             request.crew().bagsPerBatch(),
             ROOT.at("conditions"),
             findings);
-    BayPlan bays = bays(floor, asPoured);
+    BayPlan bays = bays(floor, quantities, asPoured);
+    findings.throwIfErrors();
     Pour pour = pour(bays, mix, asPoured, depth.mean());
-    List<Pin> pins = Pins.of(bays, floor.field());
-    List<Rail> rails = Rails.of(bays, floor.field(), request.equipment().screedLength());
+    List<Pin> pins = Pins.of(bays);
+    List<Rail> rails = Rails.of(bays, request.equipment().screedLength());
     FlatnessSummary flatness = flatness(floor, !pins.isEmpty() || !rails.isEmpty());
     Drying drying = DryingPlan.of(sheet, site, mix.mixTemperature(), slab);
     Costs costs = new Costs(request.target().prices());
@@ -160,6 +166,7 @@ public final class Planner {
         pour,
         Options.of(request, floor, flatness, costs, labour),
         grinding(floor, costs, labour),
+        Preparations.of(request.rooms(), request.features()),
         pins,
         rails,
         flatness,
@@ -204,8 +211,14 @@ public final class Planner {
     return BagDrivers.of(draws.volumes(), draws.wetAreas());
   }
 
-  private BayPlan bays(LevelledFloor floor, DataSheet sheet) {
-    BayPlan bays = BayPlan.of(request.rooms(), floor.field(), request.crew().ribbons(batch(sheet)));
+  private BayPlan bays(LevelledFloor floor, Quantities quantities, DataSheet sheet) {
+    List<Double> lifts = quantities.lifts().stream().map(Lift::maximumDepth).toList();
+    BayPlan bays =
+        BayPlan.of(
+            request.rooms(),
+            request.features(),
+            Layers.of(floor.field(), lifts),
+            request.crew().ribbons(batch(sheet)));
     bays.warn(request.rooms(), ROOT.at("rooms"), findings);
     return bays;
   }
