@@ -17,7 +17,7 @@ record FloorTroubles(BatchTable table, TroubleSite site, Amount standstill) {
 
   List<Trouble> all() {
     List<Trouble> all = new ArrayList<>();
-    if (site.dams() > 0) {
+    if (dams() > 0) {
       all.add(leak());
     }
     all.add(clump());
@@ -28,13 +28,20 @@ record FloorTroubles(BatchTable table, TroubleSite site, Amount standstill) {
     return all;
   }
 
+  /** At the openings, and in the rooms. */
+  private int dams() {
+    long inRooms =
+        table.pour().joints().stream().filter(joint -> joint.opening().isEmpty()).count();
+    return site.dams() + (int) inRooms;
+  }
+
   private Trouble leak() {
     int bags = table.bagsOfLargestBay();
     Remark now =
         Remark.of(
             "dam-leaks",
             "dams",
-            site.dams(),
+            dams(),
             "working",
             site.workingTime(),
             "bags",

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.fillplane.bay.BayPlan;
+import dev.fillplane.bay.Joint;
+import dev.fillplane.bay.JointKind;
 import dev.fillplane.bay.TestRooms;
 import dev.fillplane.bay.TiltedDepths;
 import dev.fillplane.finding.Remark;
@@ -12,6 +14,7 @@ import dev.fillplane.heat.Needed;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
+import dev.fillplane.room.Position;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -123,6 +126,41 @@ class TroublePlannerTest {
     assertEquals(new Troubles(0, List.of(), List.of()), troubles(dry, Crew.usual(), 1));
   }
 
+  /** A dam across a room can leak, too; a joint in a doorway is a dam already. */
+  @Test
+  void damsInTheRoomsCount() {
+    Pour pour = pour(ONE_BAY, Crew.usual(), HEALING);
+    Trouble leak =
+        find(
+            TroublePlanner.plan(
+                ONE_BAY,
+                SHEET,
+                with(List.of(joint(Optional.empty()), joint(Optional.of("door"))), pour),
+                site(Crew.usual(), HEALING, 1)),
+            Mishap.LEAK);
+    assertEquals(2, leak.now().values().get("dams"));
+  }
+
+  private static Joint joint(Optional<String> opening) {
+    Position from = new Position(3, 0);
+    JointKind kind = opening.isEmpty() ? JointKind.DAM : JointKind.DOORWAY;
+    return new Joint("a", kind, opening, from, new Position(3, 1), 1, 0.02);
+  }
+
+  private static Pour with(List<Joint> joints, Pour pour) {
+    return new Pour(
+        pour.verdict(),
+        pour.reasons(),
+        pour.bays(),
+        pour.batches(),
+        pour.workers(),
+        pour.totals(),
+        joints,
+        pour.crew(),
+        pour.changes(),
+        pour.minutes());
+  }
+
   private static List<Mishap> codes(Troubles troubles) {
     return troubles.cases().stream().map(Trouble::code).toList();
   }
@@ -212,10 +250,11 @@ class TroublePlannerTest {
   }
 
   private static Troubles troubles(BayPlan plan, Crew crew, double healing, int dams) {
-    Mix mix =
-        new Mix(
-            20, 900, healing, 0.005, new Needed(OptionalDouble.empty(), OptionalDouble.empty()));
-    TroubleSite site = new TroubleSite(crew, mix, 11, dams, WALK_ON);
-    return TroublePlanner.plan(plan, SHEET, pour(plan, crew, healing), site);
+    return TroublePlanner.plan(plan, SHEET, pour(plan, crew, healing), site(crew, healing, dams));
+  }
+
+  private static TroubleSite site(Crew crew, double healing, int dams) {
+    Needed nothing = new Needed(OptionalDouble.empty(), OptionalDouble.empty());
+    return new TroubleSite(crew, new Mix(20, 900, healing, 0.005, nothing), 11, dams, WALK_ON);
   }
 }
