@@ -89,20 +89,6 @@ class TroublePlannerTest {
   }
 
   @Test
-  void stopsTellTheJointOfTheirBay() {
-    BayPlan plan =
-        BayPlan.of(
-            List.of(TestRooms.hall(), TestRooms.passage()),
-            TiltedDepths.even(0.008),
-            TestRooms.BUCKETS);
-    for (StopPlace stop : troubles(plan, Crew.usual(), 1).stops()) {
-      assertEquals(
-          plan.joints().stream().filter(joint -> joint.bay().equals(stop.bay())).toList(),
-          stop.joints());
-    }
-  }
-
-  @Test
   void onlyWhatTheJobHas() {
     assertEquals(
         List.of(
