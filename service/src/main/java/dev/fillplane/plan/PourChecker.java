@@ -158,6 +158,7 @@ public final class PourChecker {
         new OtherPour(
             Effort.LARGE,
             remark,
+            "more-lifts-and-crew",
             () -> job.bays().apply(poured),
             poured,
             job.healing(poured, mix)));

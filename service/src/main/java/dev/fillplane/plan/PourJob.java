@@ -91,7 +91,7 @@ record PourJob(
     Remark remark =
         Remark.of("cooler-water", "temperature", Amount.of(water, Dimension.TEMPERATURE));
     Healing healing = healing(time, cool, site.floor(), sheet);
-    return new OtherPour(Effort.SMALL, remark, () -> cut, sheet, healing);
+    return new OtherPour(Effort.SMALL, remark, "cooler-water-and-crew", () -> cut, sheet, healing);
   }
 
   private OtherPour shade(BayPlan cut, DataSheet sheet, Mix mix) {
@@ -99,7 +99,8 @@ record PourJob(
     Remark remark =
         Remark.of("shade-or-night", "temperature", Amount.of(site.air(), Dimension.TEMPERATURE));
     Healing healing = healing(time, mix.mixTemperature(), site.air(), sheet);
-    return new OtherPour(Effort.SMALL, remark, () -> cut, sheet, healing);
+    return new OtherPour(
+        Effort.SMALL, remark, "shade-or-night-and-crew", () -> cut, sheet, healing);
   }
 
   /** The next slower material of the catalogue and the slowest, of the same binder. */
@@ -129,7 +130,12 @@ record PourJob(
             "healing",
             Amount.of(mix.healingTime(), Dimension.TIME));
     return new OtherPour(
-        Effort.LARGE, remark, () -> bays.apply(poured), poured, healing(poured, mix));
+        Effort.LARGE,
+        remark,
+        "slower-material-and-crew",
+        () -> bays.apply(poured),
+        poured,
+        healing(poured, mix));
   }
 
   private double depth() {

@@ -8,7 +8,9 @@ import dev.fillplane.finding.Remark;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -30,6 +32,7 @@ final class Changes {
 
   private final Rehearsals rehearsals;
   private final FloorPour now;
+  private final Map<OtherPour, Rehearsals> elsewhere = new IdentityHashMap<>();
   private final List<Change> holding = new ArrayList<>();
   private Optional<Tried> mostHelpful = Optional.empty();
 
@@ -61,44 +64,50 @@ final class Changes {
   }
 
   private void search(List<OtherPour> others) {
-    Crew crew = now.crew();
-    if (crew.pumps()) {
-      tryOthers(others, Effort.SMALL);
-      tryCrew("one-more-person", more(crew, 1, 0));
-      tryDams();
-      tryOthers(others, Effort.LARGE);
-      return;
-    }
-    if (crew.preFilled() < crew.barrels()) {
-      tryCrew("barrels-filled-ahead", crew.allFilled());
-    }
+    List<CrewChange> larger = CrewChange.of(now.crew());
+    larger.stream().filter(CrewChange::isSmall).forEach(this::tryCrew);
     tryOthers(others, Effort.SMALL);
-    tryCrew("one-more-person", more(crew, 1, 0));
-    tryCrew("one-more-mixer", more(crew, 0, 1));
-    tryCrew("one-more-person-and-mixer", more(crew, 1, 1));
-    if (crew.bagsPerBatch() == 1 && crew.barrels() >= 2 * crew.mixers()) {
-      tryCrew("two-bags-per-batch", twoBags(crew));
-    }
+    larger.stream().filter(change -> !change.isSmall()).forEach(this::tryCrew);
     tryDams();
     tryOthers(others, Effort.LARGE);
-    tryCrew("two-more-people-and-mixer", more(crew, 2, 1));
+    if (holding.isEmpty()) {
+      others.forEach(other -> tryTogether(other, larger));
+    }
   }
 
   private void tryOthers(List<OtherPour> others, Effort effort) {
     for (OtherPour other : others) {
       if (other.effort() == effort) {
-        tryIt(other.remark(), () -> pour(other));
+        tryIt(other.remark(), () -> pour(other, now.crew()));
       }
     }
   }
 
-  private FloorPour pour(OtherPour other) {
-    Rehearsals elsewhere = rehearsals.on(other.bays().get(), other.sheet());
-    return elsewhere.best(now.crew(), other.healing());
+  private FloorPour pour(OtherPour other, Crew crew) {
+    return elsewhere(other).best(crew, other.healing());
+  }
+
+  private Rehearsals elsewhere(OtherPour other) {
+    return elsewhere.computeIfAbsent(
+        other, key -> rehearsals.on(other.bays().get(), other.sheet()));
+  }
+
+  /** Where no change is enough on its own. */
+  private void tryTogether(OtherPour other, List<CrewChange> larger) {
+    for (CrewChange change : larger) {
+      tryIt(change.with(other), () -> pour(other, change.crew()));
+    }
+  }
+
+  private void tryCrew(CrewChange change) {
+    tryIt(change.remark(), () -> rehearsals.best(change.crew(), now.healing()));
   }
 
   /** Dams in the bay with the oldest edge, the shortest first. */
   private void tryDams() {
+    if (now.ages().edge() < now.ages().deciding()) {
+      return; // no dam makes a batch younger
+    }
     Bay bay = OldestEdge.of(now).bay().bay();
     for (Split dam : SplitCandidates.of(bay)) {
       tryIt(dam(bay, dam), () -> pour(rehearsals.plan().split(bay, dam)));
@@ -130,21 +139,6 @@ final class Changes {
     return Amount.of(metres, Dimension.PLAN);
   }
 
-  private void tryCrew(String code, Crew crew) {
-    Remark remark =
-        Remark.of(
-            code,
-            "people",
-            crew.people(),
-            "mixers",
-            crew.mixers(),
-            "barrels",
-            crew.barrels(),
-            "bags",
-            crew.bagsPerBatch());
-    tryIt(remark, () -> rehearsals.best(crew, now.healing()));
-  }
-
   /** Nothing is tried once there are three, and no kind of change again that holds already. */
   private void tryIt(Remark remark, Supplier<FloorPour> pour) {
     boolean known =
@@ -160,17 +154,5 @@ final class Changes {
     if (tried.pour().strain() < least) {
       mostHelpful = Optional.of(tried);
     }
-  }
-
-  private static Crew more(Crew crew, int people, int mixers) {
-    return crew.with(
-        crew.people() + people,
-        crew.mixers() + mixers,
-        crew.barrels() + 2 * mixers,
-        crew.bagsPerBatch());
-  }
-
-  private static Crew twoBags(Crew crew) {
-    return crew.with(crew.people(), crew.mixers(), crew.barrels(), 2);
   }
 }

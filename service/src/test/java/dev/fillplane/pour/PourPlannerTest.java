@@ -229,15 +229,29 @@ class PourPlannerTest {
     assertEquals(Verdict.BREAKS, lost.verdict());
   }
 
-  /** A front of 7 m that one batch covers for 1.9 m; two lanes of 3.5 m wait half as long. */
+  /** Half the front of a lane laid from a hose is met twice as soon; hands do not speed a pump. */
   @Test
   void aDamShortensTheFront() {
     Room wide =
         TestRooms.room("wide", TestRooms.rectangle(0, 0, 10, 7), TestRooms.exit(10, 1, 10, 2));
-    BayPlan plan = plan(wide, 0.020);
-    double oldest = oldest(plan, crew(3, 1), COOL);
-    Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), Healing.of(oldest), NONE);
-    assertTrue(changes(pour).contains("dam"), changes(pour).toString());
+    BayPlan plan = BayPlan.of(List.of(wide), TiltedDepths.even(0.020), RibbonRule.byHose(0.015));
+    double oldest = oldest(plan, Crews.pump(5), COOL);
+    Pour pour = PourPlanner.plan(plan, SHEET, Crews.pump(5), Healing.of(oldest), NONE);
+    assertEquals(Verdict.TIGHT, pour.verdict());
+    assertEquals(List.of("dam"), changes(pour));
+  }
+
+  /** Cool water alone leaves 455 s too old for 600 s; with a second mixer edges are 335 s old. */
+  @Test
+  void whatIsNotEnoughAloneIsToldTogether() {
+    BayPlan plan = plan(TestRooms.hall(), 0.009);
+    List<OtherPour> water = List.of(cooler(plan, 8, 500));
+    Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), Healing.of(380), water);
+    assertEquals(Verdict.BREAKS, pour.verdict());
+    assertEquals(List.of("cooler-water-and-crew"), changes(pour));
+    assertEquals(Verdict.HOLDS, pour.changes().get(0).verdict());
+    assertEquals(2, pour.changes().get(0).remark().values().get("mixers"));
+    assertEquals(8, amount(pour.changes().get(0).remark(), "temperature"));
   }
 
   @Test
@@ -363,7 +377,8 @@ class PourPlannerTest {
   private static OtherPour cooler(BayPlan bays, double water, double healing) {
     Remark remark =
         Remark.of("cooler-water", "temperature", Amount.of(water, Dimension.TEMPERATURE));
-    return new OtherPour(Effort.SMALL, remark, () -> bays, SHEET, Healing.of(healing));
+    return new OtherPour(
+        Effort.SMALL, remark, "cooler-water-and-crew", () -> bays, SHEET, Healing.of(healing));
   }
 
   private static void assertRibbon(

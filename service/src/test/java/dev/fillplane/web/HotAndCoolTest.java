@@ -103,14 +103,16 @@ class HotAndCoolTest {
       }
     }
     assertTrue(kept.size() >= 4, "tried only " + kept);
-    assertTrue(kept.contains("cooler-water"), "tried only " + kept);
+    assertTrue(
+        kept.stream().anyMatch(code -> code.startsWith("cooler-water")), "tried only " + kept);
   }
 
   private static ObjectNode changed(ObjectNode request, JsonNode change, JsonNode plan) {
     ObjectNode changed = request.deepCopy();
     ObjectNode crew = (ObjectNode) changed.get("crew");
     String code = change.get("code").asText();
-    switch (code) {
+    ToldCrew.put(change, crew);
+    switch (code.replace("-and-crew", "")) {
       case "barrels-filled-ahead" -> crew.put("preFilled", crew.get("barrels").intValue());
       case "shade-or-night" -> {
         ObjectNode day = (ObjectNode) changed.get("conditions");
