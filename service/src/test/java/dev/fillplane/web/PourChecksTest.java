@@ -170,6 +170,17 @@ class PourChecksTest {
     assertEquals("breaks", verdict());
   }
 
+  /** Where edges heal for 4 min only, all that is said to help is scaled by that: nothing does. */
+  @Test
+  void whatHelpsIsScaledByTheTimeFound() {
+    day(20, 15).put("floor", 29);
+    crew(3, 1);
+    passage.put("healingTime", 4);
+    JsonNode changes = check().get("changes");
+    assertEquals(1, changes.size());
+    assertEquals("breaks", changes.at("/0/verdict").asText(), changes.toString());
+  }
+
   /** Mixing takes 3 min and carrying and pouring 35 s: said plainly. */
   @Test
   void noTimeToPlace() {
