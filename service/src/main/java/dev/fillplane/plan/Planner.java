@@ -16,6 +16,7 @@ import dev.fillplane.flatness.FlatnessLimit;
 import dev.fillplane.flatness.FlatnessSummary;
 import dev.fillplane.flatness.GapLimit;
 import dev.fillplane.heat.Conditions;
+import dev.fillplane.heat.Drying;
 import dev.fillplane.heat.DryingPlan;
 import dev.fillplane.heat.Mix;
 import dev.fillplane.heat.MixPlan;
@@ -26,6 +27,8 @@ import dev.fillplane.heat.SlabMoisture;
 import dev.fillplane.material.Catalogue;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.pour.Pour;
+import dev.fillplane.pour.TroublePlanner;
+import dev.fillplane.pour.TroubleSite;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.room.FeatureCheck;
@@ -143,6 +146,7 @@ public final class Planner {
     List<Pin> pins = Pins.of(bays);
     List<Rail> rails = Rails.of(bays, request.equipment().screedLength());
     FlatnessSummary flatness = flatness(floor, !pins.isEmpty() || !rails.isEmpty());
+    Drying drying = DryingPlan.of(sheet, site, mix.mixTemperature(), slab);
     Costs costs = new Costs(request.target().prices());
     Labour labour = labour(quantities, depth, pour);
     PourCautions.warn(depth, quantities, pour, flatness, ROOT, findings);
@@ -162,7 +166,8 @@ public final class Planner {
         pins,
         rails,
         flatness,
-        DryingPlan.of(sheet, site, mix.mixTemperature(), slab),
+        drying,
+        TroublePlanner.plan(bays, asPoured, pour, troubleSite(mix, quantities, drying)),
         safety(depth, sheet, bags, pour, rails),
         findings.warnings(),
         computed);
@@ -235,6 +240,11 @@ public final class Planner {
             depth.maximum(),
             other -> cut(floor, quantities, other));
     return job.pour(bays, sheet, mix);
+  }
+
+  private TroubleSite troubleSite(Mix mix, Quantities quantities, Drying drying) {
+    return new TroubleSite(
+        request.crew(), mix, quantities.bags().order(), quantities.dams().size(), drying.walkOn());
   }
 
   private FlatnessSummary flatness(LevelledFloor floor, boolean guided) {
