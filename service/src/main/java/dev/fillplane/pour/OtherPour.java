@@ -3,6 +3,10 @@ package dev.fillplane.pour;
 import dev.fillplane.bay.BayPlan;
 import dev.fillplane.finding.Remark;
 import dev.fillplane.material.DataSheet;
+import dev.fillplane.quantity.Amount;
+import dev.fillplane.quantity.Dimension;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.function.Supplier;
 
 /**
@@ -25,7 +29,10 @@ public record OtherPour(
 
   /** The same on a site where edges were found to heal so many times as long as by the sheet. */
   public OtherPour found(double factor) {
-    return new OtherPour(
-        effort, remark, withCrew, bays, sheet, Healing.of(factor * healing.time()));
+    double time = factor * healing.time();
+    Map<String, Object> values = new LinkedHashMap<>(remark.values());
+    values.computeIfPresent("healing", (name, value) -> Amount.of(time, Dimension.TIME));
+    Remark told = new Remark(remark.code(), values);
+    return new OtherPour(effort, told, withCrew, bays, sheet, Healing.of(time));
   }
 }
