@@ -94,6 +94,12 @@ final class PourMethods {
               "NIOSH publication 94-110, revised 2021",
               "two-handed lifts of stable loads; not carrying, not mixed buckets"),
           new Method(
+              "dust-controls",
+              "Air of a shroud, filter and respirator against quartz dust",
+              "airflow = 25 cfm for an inch of wheel; filter of 99 %; APF 10 indoors over 4 h",
+              "29 CFR 1926.1153 table 1 (xi), (xii); limits of it, Directive (EU) 2017/2398, HSE EH40",
+              "the table of the US; opening bags and mixing are not in it and need an assessment"),
+          new Method(
               "added-load",
               "Load of the pour and of the pallet on the floor",
               "depth times wet density times 9.80665 m/s2; bags over a pallet of 1.2 m by 0.8 m",

@@ -9,7 +9,6 @@ import java.util.Optional;
 final class GrindingDust implements Rule {
 
   private static final double WHEEL_INCHES = 5;
-  private static final double CFM_PER_INCH = 25;
 
   private static final String BASIS =
       "29 CFR 1926.1153 table 1 (xi): shroud and collector with at least 25 cfm per inch of wheel,"
@@ -20,7 +19,6 @@ final class GrindingDust implements Rule {
     if (!job.grinds()) {
       return Optional.empty();
     }
-    double airflow = Dimension.AIRFLOW.unit(UnitSystem.US).toSi(CFM_PER_INCH * WHEEL_INCHES);
     double wheel = Dimension.HEIGHT.unit(UnitSystem.US).toSi(WHEEL_INCHES);
     return Optional.of(
         Note.of(
@@ -31,6 +29,6 @@ final class GrindingDust implements Rule {
                 Amount.of(job.grindArea(), Dimension.AREA),
                 "wheel",
                 Amount.of(wheel, Dimension.HEIGHT))
-            .valued(Amount.of(airflow, Dimension.AIRFLOW)));
+            .valued(Amount.of(Shroud.airflow(wheel), Dimension.AIRFLOW)));
   }
 }

@@ -247,7 +247,7 @@ class ClientTest {
     Capabilities capabilities = CLIENT.call(CATALOGUES::getCapabilities);
     assertTrue(capabilities.getOperations().contains("makePlan"));
     assertTrue(capabilities.getOperations().contains("planSurvey"));
-    assertEquals(22, capabilities.getOperations().size());
+    assertEquals(24, capabilities.getOperations().size());
     assertFalse(capabilities.getDefaults().isEmpty());
     assertFalse(capabilities.getRanges().isEmpty());
     assertEquals(Settings.BODY_BYTES, capabilities.getLimits().getBodyBytes());
