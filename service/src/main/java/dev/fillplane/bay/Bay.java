@@ -4,12 +4,18 @@ import dev.fillplane.depth.Fill;
 import dev.fillplane.room.Position;
 import dev.fillplane.room.Room;
 import java.util.List;
+import org.locationtech.jts.geom.Polygon;
 
 /**
- * A part of the floor that is poured in one go; here a whole room.
+ * A part of the floor that is poured in one go: a room, a part of one between joints, dams and
+ * walls, or a deep pocket that is filled before.
  *
- * @param id its name
+ * @param id its name, unlike that of every other bay
  * @param room the room it lies in
+ * @param polygon its part of the room, on plan; never changed
+ * @param lift the lift it belongs to, from the bottom, from 1
+ * @param pocket whether a later pass goes over it
+ * @param depth how deep it is poured
  * @param wayOut where people leave it
  * @param leadsToExit whether the way out leads to an exit; else it is assumed
  * @param travel the direction in which it is poured
@@ -19,6 +25,10 @@ import java.util.List;
 public record Bay(
     String id,
     Room room,
+    Polygon polygon,
+    int lift,
+    boolean pocket,
+    PassDepth depth,
     Position wayOut,
     boolean leadsToExit,
     Travel travel,
@@ -40,5 +50,10 @@ public record Bay(
         .mapToDouble(Strip::length)
         .max()
         .orElse(0);
+  }
+
+  Bay named(String name) {
+    return new Bay(
+        name, room, polygon, lift, pocket, depth, wayOut, leadsToExit, travel, strips, fill);
   }
 }

@@ -1,72 +1,102 @@
 package dev.fillplane.bay;
 
 import dev.fillplane.depth.Depths;
-import dev.fillplane.depth.Fill;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
+import dev.fillplane.room.Feature;
 import dev.fillplane.room.OpeningKind;
 import dev.fillplane.room.Room;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
  * The bays of a floor in the order of the pour, cut into ribbons.
  *
- * <p>One bay a room. The room with most doorways between it and an exit comes first, of those the
- * one with the longest way; the rooms with an exit come last. Rooms that reach no exit are poured
- * before all others, with an assumed way out. Each bay is travelled toward its way out and cut
- * across the travel into strips that tile it, ordered so that the travel goes on toward the way out
- * also where strips fall apart. Exact up to 10 nm on plan; turning or shifting the plan changes no
- * more than that.
+ * <p>A room is a bay; a moving joint divides it, and what stays open is cut out of it. A doorway is
+ * never poured through: a stop stands in it. The part with most doorways and joints between it and
+ * an exit comes first, of those the one with the longest way; parts with an exit come last. Parts
+ * that reach no exit are poured before all others, with an assumed way out. Lower lifts and deep
+ * pockets are passes of their own over the whole floor, before the last pass; people wait until
+ * they can walk on one before the next.
  *
- * @param bays in the order of the pour
- * @param joints at the doorways between them
+ * <p>Each bay is travelled toward its way out and cut across the travel into strips that tile it,
+ * ordered so that each can be walked to over floor that is not poured yet. Exact up to 10 nm on
+ * plan; turning or shifting the plan changes no more than that.
+ *
+ * @see Layers
+ * @see SplitCandidates
  */
-public record BayPlan(List<Bay> bays, List<Joint> joints) {
+public final class BayPlan {
 
-  /** Copies the lists. */
-  public BayPlan {
-    bays = List.copyOf(bays);
-    joints = List.copyOf(joints);
+  private final List<Bay> bays;
+  private final List<Joint> joints;
+  private final RibbonRule rule;
+
+  BayPlan(List<Bay> bays, List<Joint> joints, RibbonRule rule) {
+    this.bays = List.copyOf(bays);
+    this.joints = List.copyOf(joints);
+    this.rule = rule;
   }
 
   /**
-   * Plans the bays of a floor.
+   * Plans the bays of a floor that is poured in one pass.
    *
    * @param rooms valid rooms, each with its own id
    * @param depths how deep the pour is
    * @param rule how wide ribbons are
    */
   public static BayPlan of(List<Room> rooms, Depths depths, RibbonRule rule) {
-    List<Bay> bays = new ArrayList<>();
-    for (WayOut way : WaysOut.farthestFirst(rooms)) {
-      bays.add(bay(rooms.get(way.room()), way, depths, rule));
-    }
-    return new BayPlan(bays, Joints.between(bays));
-  }
-
-  private static Bay bay(Room room, WayOut way, Depths depths, RibbonRule rule) {
-    TravelChoice choice = TravelChoice.of(room.outline().polygon(), way.places(), depths);
-    List<Strip> strips = StripCutter.cut(room.outline().polygon(), choice, depths, rule);
-    double area = 0;
-    double volume = 0;
-    for (Strip strip : strips) {
-      area += strip.fill().area();
-      volume += strip.fill().volume();
-    }
-    Fill fill = new Fill(area, volume);
-    return new Bay(room.id(), room, choice.wayOut(), way.known(), choice.travel(), strips, fill);
+    return of(rooms, List.of(), List.of(Layer.whole(depths)), rule);
   }
 
   /**
-   * Warns where a way out had to be assumed: once if there is no exit at all, else for each room
-   * that reaches none.
+   * Plans the bays of a floor.
+   *
+   * @param rooms valid rooms, each with its own id
+   * @param features valid features
+   * @param layers the passes, the lowest first; at least one
+   * @param rule how wide ribbons are
+   */
+  public static BayPlan of(
+      List<Room> rooms, List<Feature> features, List<Layer> layers, RibbonRule rule) {
+    return new BayPlanner(rooms, features, layers, rule).plan();
+  }
+
+  /** The bays in the order of the pour; those of whole rooms come last. */
+  public List<Bay> bays() {
+    return bays;
+  }
+
+  /** Where the pour ends against a stop. */
+  public List<Joint> joints() {
+    return joints;
+  }
+
+  /**
+   * The same plan with one bay divided by a dam.
+   *
+   * @param bay one of its bays
+   * @param split one of its {@link SplitCandidates}
+   * @throws IllegalArgumentException if the dam does not divide the bay
+   */
+  public BayPlan split(Bay bay, Split split) {
+    return new BaySplitter(bays, joints, rule).split(bay, split);
+  }
+
+  /**
+   * Tells where nothing is left to pour of a room, which is an error, and warns where a way out had
+   * to be assumed: once if there is no exit at all, else for each room that reaches none.
    *
    * @param rooms as they stand in the request
    * @param place of the list of rooms
-   * @param findings takes the warnings
+   * @param findings takes errors and warnings
    */
   public void warn(List<Room> rooms, Place place, Findings findings) {
+    for (int i = 0; i < rooms.size(); i++) {
+      String room = rooms.get(i).id();
+      if (bays.stream().noneMatch(bay -> bay.room().id().equals(room))) {
+        findings.error("features-leave-no-floor", place.at(i), "room", room);
+      }
+    }
     boolean anyExit =
         rooms.stream()
             .flatMap(room -> room.openings().stream())
@@ -83,6 +113,6 @@ public record BayPlan(List<Bay> bays, List<Joint> joints) {
   }
 
   private boolean leadsToExit(String room) {
-    return bays.stream().anyMatch(bay -> bay.room().id().equals(room) && bay.leadsToExit());
+    return bays.stream().filter(bay -> bay.room().id().equals(room)).allMatch(Bay::leadsToExit);
   }
 }

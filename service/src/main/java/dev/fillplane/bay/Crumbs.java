@@ -4,20 +4,29 @@ import java.util.List;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 
-/** Gives pieces too small to be poured to the piece that they share the longest edge with. */
+/**
+ * Gives pieces too small or too narrow to be poured to the piece that they share the longest edge
+ * with.
+ */
 final class Crumbs {
+
+  private static final double SMALL = 1e-4;
 
   private Crumbs() {}
 
   /** Changes {@code rows} in place; a crumb that touches nothing stays. */
-  static void sweep(List<List<Polygon>> rows, double crumb) {
+  static void sweep(List<List<Polygon>> rows) {
     for (int row = 0; row < rows.size(); row++) {
       for (Polygon shape : List.copyOf(rows.get(row))) {
-        if (shape.getArea() < crumb && giveAway(rows, row, shape)) {
+        if (isCrumb(shape) && giveAway(rows, row, shape)) {
           rows.get(row).remove(shape);
         }
       }
     }
+  }
+
+  private static boolean isCrumb(Polygon shape) {
+    return shape.getArea() < SMALL || Necks.isNeck(shape);
   }
 
   private static boolean giveAway(List<List<Polygon>> rows, int row, Polygon crumb) {

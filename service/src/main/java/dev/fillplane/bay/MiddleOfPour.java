@@ -1,6 +1,5 @@
 package dev.fillplane.bay;
 
-import dev.fillplane.depth.Depths;
 import dev.fillplane.room.Position;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
@@ -19,7 +18,7 @@ record MiddleOfPour(Position floor, Position pour) {
 
   private static final int POINTS = 12;
 
-  static MiddleOfPour of(Polygon room, Travel frame, Depths depths) {
+  static MiddleOfPour of(Polygon room, Travel frame, PassDepth depth) {
     IndexedPointInAreaLocator inside = new IndexedPointInAreaLocator(room);
     Envelope box = frame.toFrame().transform(room).getEnvelopeInternal();
     Sum floor = new Sum();
@@ -32,7 +31,7 @@ record MiddleOfPour(Position floor, Position pour) {
                 box.getMinY() + (j + 0.5) / POINTS * box.getHeight());
         if (inside.locate(new Coordinate(p.x(), p.y())) == Location.INTERIOR) {
           floor.add(p, 1);
-          pour.add(p, Math.max(0, depths.at(p.x(), p.y())));
+          pour.add(p, Math.max(0, depth.at(p.x(), p.y())));
         }
       }
     }

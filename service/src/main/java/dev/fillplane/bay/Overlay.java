@@ -23,9 +23,20 @@ final class Overlay {
   }
 
   @SuppressWarnings("unchecked")
+  static List<Polygon> difference(Geometry a, Geometry b) {
+    return (List<Polygon>)
+        PolygonExtracter.getPolygons(OverlayNG.overlay(a, b, OverlayNG.DIFFERENCE, LATTICE));
+  }
+
+  @SuppressWarnings("unchecked")
   static List<LineString> seam(Polygon a, Polygon b) {
     return (List<LineString>)
         LinearComponentExtracter.getLines(OverlayNG.overlay(a, b, OverlayNG.INTERSECTION, LATTICE));
+  }
+
+  @SuppressWarnings("unchecked")
+  static List<Polygon> polygons(Geometry geometry) {
+    return (List<Polygon>) PolygonExtracter.getPolygons(geometry);
   }
 
   @SuppressWarnings("unchecked")

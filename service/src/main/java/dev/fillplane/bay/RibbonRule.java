@@ -1,7 +1,7 @@
 package dev.fillplane.bay;
 
 /**
- * How wide the ribbons of a bay are: as wide as one batch fills, within what a hand can lay.
+ * How wide the ribbons of a bay are: as wide as one batch fills, within what the tool can lay.
  *
  * @param batch volume of a batch; positive
  * @param narrowest least width, kept where the bay is long enough
@@ -20,6 +20,20 @@ public record RibbonRule(double batch, double narrowest, double widest, int most
   /** Beads poured from a bucket, 0.30 to 0.45 m (common practice, no source). */
   public static RibbonRule byHand(double batch) {
     return new RibbonRule(batch, 0.30, 0.45, 400);
+  }
+
+  /** Lanes poured from a hose, 3 to 4.5 m (common practice, no source). */
+  public static RibbonRule byHose(double batch) {
+    return new RibbonRule(batch, 3.0, 4.5, 400);
+  }
+
+  /**
+   * Longest front that is kept up with: 6 m by hand (common practice, no source), twice as much
+   * where lanes are laid from a hose (own choice).
+   */
+  double longestFront() {
+    boolean lanes = narrowest >= 1;
+    return (lanes ? 2 : 1) * Bay.LONGEST_FRONT_BY_HAND;
   }
 
   /** Strips of the narrowest width that fit into {@code extent}. */

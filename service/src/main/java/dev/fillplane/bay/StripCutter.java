@@ -1,6 +1,5 @@
 package dev.fillplane.bay;
 
-import dev.fillplane.depth.Depths;
 import dev.fillplane.depth.Fill;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,12 +11,11 @@ import org.locationtech.jts.geom.Polygon;
 /**
  * Cuts a bay into strips of equal width across the travel. The width is the one whose fullest strip
  * takes one batch, found from the strips of the narrowest width. Strips that fall apart count as
- * several ribbons; crumbs under 1 cm2 go to the strip that they touch.
+ * several ribbons; crumbs under 1 cm2 and necks under 10 cm go to the strip that they touch.
  */
 final class StripCutter {
 
   private static final GeometryFactory GEOMETRY = new GeometryFactory();
-  private static final double CRUMB = 1e-4;
 
   private record Cut(int rows, List<Piece> pieces) {
 
@@ -34,19 +32,19 @@ final class StripCutter {
 
   private final Geometry room;
   private final TravelChoice choice;
-  private final Depths depths;
+  private final PassDepth depth;
   private final RibbonRule rule;
 
-  private StripCutter(Polygon room, TravelChoice choice, Depths depths, RibbonRule rule) {
+  private StripCutter(Polygon room, TravelChoice choice, PassDepth depth, RibbonRule rule) {
     this.room = choice.travel().toFrame().transform(room);
     this.choice = choice;
-    this.depths = depths;
+    this.depth = depth;
     this.rule = rule;
   }
 
   /** The ribbons of a room in the order of the pour. */
-  static List<Strip> cut(Polygon room, TravelChoice choice, Depths depths, RibbonRule rule) {
-    Cut cut = new StripCutter(room, choice, depths, rule).cut();
+  static List<Strip> cut(Polygon room, TravelChoice choice, PassDepth depth, RibbonRule rule) {
+    Cut cut = new StripCutter(room, choice, depth, rule).cut();
     return StripOrder.of(cut.pieces, choice, choice.extent().getWidth() / cut.rows).strips();
   }
 
@@ -68,9 +66,10 @@ final class StripCutter {
   private List<Piece> pieces(int count) {
     List<List<Polygon>> shapes = new ArrayList<>();
     for (int row = 0; row < count; row++) {
-      shapes.add(new ArrayList<>(Overlay.common(room, band(row, count))));
+      List<Polygon> strips = Overlay.common(room, band(row, count));
+      shapes.add(new ArrayList<>(strips.stream().map(Necks::cut).flatMap(List::stream).toList()));
     }
-    Crumbs.sweep(shapes, CRUMB);
+    Crumbs.sweep(shapes);
     List<Piece> pieces = new ArrayList<>();
     for (int row = 0; row < count; row++) {
       for (Polygon shape : shapes.get(row)) {
@@ -93,6 +92,6 @@ final class StripCutter {
   }
 
   private Fill fill(Polygon shape) {
-    return depths.within((Polygon) choice.travel().toPlan().transform(shape));
+    return depth.within((Polygon) choice.travel().toPlan().transform(shape));
   }
 }

@@ -16,8 +16,9 @@ import org.locationtech.jts.geom.Polygon;
  * highest rank is poured first, within a rank the earlier strip, then the piece further right.
  * Where the way leads back against the travel (the leg of an L or a U) the rank counts the way
  * round, so that such a leg is poured from its end toward the bend; going round a column, less than
- * 1 m deep, is no such leg. What lies beyond the way out within reach of it, 1.5 m, is poured last;
- * what lies further beyond counts like any other piece, so that both ends converge on the way out.
+ * 1 m deep, is no such leg. What lies more than 1.5 m beyond the way out counts like any other
+ * piece, so that both ends converge on the way out. Last of all, pieces that would be cut off from
+ * the way out are put before the one that cuts them off ({@link SafeOrder}).
  */
 final class StripOrder {
 
@@ -25,10 +26,14 @@ final class StripOrder {
   private static final double NOOK = 1.0;
   private static final double AT_THE_WAY_OUT = 0.01;
 
+  /** Half a doorway: pieces so near to the way out are poured from outside. */
+  private static final double FROM_OUTSIDE = 0.5;
+
   private final List<Piece> pieces;
   private final TravelChoice choice;
   private final double width;
   private final Touching touching;
+  private final double[] fromWayOut;
   private final int last;
   private final int[] rank;
 
@@ -37,7 +42,8 @@ final class StripOrder {
     this.choice = choice;
     this.width = width;
     this.touching = Touching.of(pieces);
-    this.last = atWayOut();
+    this.fromWayOut = fromWayOut();
+    this.last = nearest();
     this.rank = ranks();
   }
 
@@ -47,19 +53,26 @@ final class StripOrder {
 
   /** The strips on plan, in order, with their fronts. */
   List<Strip> strips() {
-    List<Integer> sorted =
-        IntStream.range(0, pieces.size())
-            .boxed()
-            .sorted(
-                Comparator.comparing((Integer i) -> -rank[i])
-                    .thenComparing(i -> pieces.get(i).row())
-                    .thenComparing(i -> pieces.get(i).from()))
-            .toList();
+    List<Integer> sorted = SafeOrder.of(byRank(), touching, this::atWayOut);
     int[] order = new int[pieces.size()];
     for (int i = 0; i < sorted.size(); i++) {
       order[sorted.get(i)] = i + 1;
     }
     return sorted.stream().map(i -> strip(i, order)).toList();
+  }
+
+  private List<Integer> byRank() {
+    return IntStream.range(0, pieces.size())
+        .boxed()
+        .sorted(
+            Comparator.comparing((Integer i) -> -rank[i])
+                .thenComparing(i -> pieces.get(i).row())
+                .thenComparing(i -> pieces.get(i).from()))
+        .toList();
+  }
+
+  private boolean atWayOut(int piece) {
+    return piece == last || fromWayOut[piece] <= FROM_OUTSIDE;
   }
 
   private Strip strip(int i, int[] order) {
@@ -75,21 +88,22 @@ final class StripOrder {
     return new Strip(order[i], onPlan, piece.fill(), piece.from(), piece.to(), fronts);
   }
 
-  private int atWayOut() {
+  private double[] fromWayOut() {
     Point exit =
         new GeometryFactory()
             .createPoint(
                 new Coordinate(
                     choice.travel().along(choice.wayOut()),
                     choice.travel().across(choice.wayOut())));
-    double[] distance =
-        pieces.stream().mapToDouble(piece -> piece.shape().distance(exit)).toArray();
+    return pieces.stream().mapToDouble(piece -> piece.shape().distance(exit)).toArray();
+  }
+
+  private int nearest() {
     int nearest = 0;
-    for (int i = 1; i < distance.length; i++) {
+    for (int i = 1; i < pieces.size(); i++) {
       boolean later = pieces.get(i).row() > pieces.get(nearest).row();
-      if (distance[i] < distance[nearest] + (later ? AT_THE_WAY_OUT : -AT_THE_WAY_OUT)) {
-        nearest = i;
-      }
+      double least = fromWayOut[nearest] + (later ? AT_THE_WAY_OUT : -AT_THE_WAY_OUT);
+      nearest = fromWayOut[i] < least ? i : nearest;
     }
     return nearest;
   }

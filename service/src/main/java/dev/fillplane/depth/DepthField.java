@@ -6,6 +6,7 @@ import dev.fillplane.surface.Prisms;
 import dev.fillplane.target.Plane;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -144,6 +145,17 @@ public final class DepthField implements Depths {
     return fill(total);
   }
 
+  /** The same floor, ground where it is, under a target that lies {@code depth} lower. */
+  public DepthField lowered(double depth) {
+    List<Plane> planes =
+        levels.planes().stream()
+            .map(p -> new Plane(p.elevation() - depth, p.slopeX(), p.slopeY()))
+            .toList();
+    double kept = levels.groundTo().orElse(0) - depth;
+    OptionalDouble groundTo = kept > 0 ? OptionalDouble.of(kept) : OptionalDouble.empty();
+    return new DepthField(floor, new Levels(planes, groundTo));
+  }
+
   /** What is poured in each room, in the order of the rooms. */
   public List<Fill> rooms() {
     return byRoom.stream().map(DepthField::fill).toList();
@@ -220,7 +232,7 @@ public final class DepthField implements Depths {
     return floor.inRoom(node) ? Math.max(0, nodeDepth(node)) : Grid.OUTSIDE;
   }
 
-  private double nodeDepth(int node) {
+  double nodeDepth(int node) {
     return rule.at(floor.nodeX(node), floor.nodeY(node), floor.nodeElevation(node));
   }
 

@@ -1,5 +1,6 @@
 package dev.fillplane.plan;
 
+import dev.fillplane.bay.Preparation;
 import dev.fillplane.depth.DepthSummary;
 import dev.fillplane.finding.Finding;
 import dev.fillplane.flatness.FlatnessSummary;
@@ -32,6 +33,7 @@ public record Plan(
     Pour pour,
     List<Option> options,
     Grinding grinding,
+    Preparation preparation,
     List<Pin> pins,
     List<Rail> rails,
     FlatnessSummary flatness,

@@ -9,6 +9,7 @@ import dev.fillplane.pour.Crew;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.Measured;
 import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.room.Feature;
 import dev.fillplane.room.Room;
 import dev.fillplane.screed.Equipment;
 import dev.fillplane.surface.SurfaceWish;
@@ -30,6 +31,7 @@ import java.util.OptionalDouble;
  * @param coveringThickness covering with its adhesive; wanted where a height is of the finish
  * @param confidence chance with which the bags ordered suffice; 0.9
  * @param seed of the realisations; 1
+ * @param features what there is in the floor that the pour must heed
  */
 public record PlanRequest(
     UnitSystem units,
@@ -47,7 +49,8 @@ public record PlanRequest(
     Double confidence,
     Long seed,
     GridWish grid,
-    List<ProbeWish> probes) {
+    List<ProbeWish> probes,
+    List<Feature> features) {
 
   /** Fills in what was left out. */
   public PlanRequest {
@@ -56,11 +59,12 @@ public record PlanRequest(
     target = target == null ? TargetWish.usual() : target;
     material = material == null ? MaterialWish.usual() : material;
     crew = crew == null ? Crew.usual() : crew;
-    equipment = equipment == null ? new Equipment(null) : equipment;
+    equipment = equipment == null ? Equipment.usual() : equipment;
     confidence = confidence == null ? 0.9 : confidence;
     seed = seed == null ? 1L : seed;
     grid = grid == null ? new GridWish(OptionalDouble.empty()) : grid;
     probes = probes == null ? List.of() : List.copyOf(probes);
+    features = features == null ? List.of() : List.copyOf(features);
   }
 
   /** A survey of rooms with all else as usual. */
@@ -79,6 +83,7 @@ public record PlanRequest(
         null,
         Optional.empty(),
         OptionalDouble.empty(),
+        null,
         null,
         null,
         null,

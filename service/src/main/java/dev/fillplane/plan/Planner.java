@@ -1,6 +1,8 @@
 package dev.fillplane.plan;
 
 import dev.fillplane.bay.BayPlan;
+import dev.fillplane.bay.Layers;
+import dev.fillplane.bay.Preparations;
 import dev.fillplane.depth.DepthSummary;
 import dev.fillplane.depth.GroundArea;
 import dev.fillplane.depth.VolumeDraws;
@@ -30,6 +32,7 @@ import dev.fillplane.pour.Pour;
 import dev.fillplane.pour.PourPlanner;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
+import dev.fillplane.room.FeatureCheck;
 import dev.fillplane.room.RoomCheck;
 import dev.fillplane.room.Substrate;
 import dev.fillplane.safety.Note;
@@ -43,6 +46,7 @@ import dev.fillplane.supply.BagDrivers;
 import dev.fillplane.supply.BagOdds;
 import dev.fillplane.supply.Bags;
 import dev.fillplane.supply.Driver;
+import dev.fillplane.supply.Lift;
 import dev.fillplane.supply.Quantities;
 import dev.fillplane.supply.Supplies;
 import dev.fillplane.survey.Elevations;
@@ -107,6 +111,7 @@ public final class Planner {
         .prices()
         .ifPresent(prices -> PricesCheck.check(prices, ROOT.at("target").at("prices"), findings));
     RoomCheck.check(request.rooms(), ROOT.at("rooms"), findings);
+    FeatureCheck.check(request.features(), request.rooms(), ROOT.at("features"), findings);
     DataSheet sheet = Catalogue.resolve(request.material(), ROOT.at("material"), findings);
     return new LevelledFloor(request, sheet, findings);
   }
@@ -136,10 +141,11 @@ public final class Planner {
             request.crew().bagsPerBatch(),
             ROOT.at("conditions"),
             findings);
-    BayPlan bays = bays(floor, asPoured);
+    BayPlan bays = bays(floor, quantities, asPoured);
+    findings.throwIfErrors();
     Pour pour = pour(bays, mix, asPoured, depth.mean());
-    List<Pin> pins = Pins.of(bays, floor.field());
-    List<Rail> rails = Rails.of(bays, floor.field(), request.equipment().screedLength());
+    List<Pin> pins = Pins.of(bays);
+    List<Rail> rails = Rails.of(bays, request.equipment().screedLength());
     FlatnessSummary flatness = flatness(floor, !pins.isEmpty() || !rails.isEmpty());
     Costs costs = new Costs(request.target().prices());
     Labour labour = labour(quantities, depth, pour);
@@ -156,6 +162,7 @@ public final class Planner {
         pour,
         Options.of(request, floor, flatness, costs, labour),
         grinding(floor, costs, labour),
+        Preparations.of(request.rooms(), request.features()),
         pins,
         rails,
         flatness,
@@ -199,8 +206,14 @@ public final class Planner {
     return BagDrivers.of(draws.volumes(), draws.wetAreas());
   }
 
-  private BayPlan bays(LevelledFloor floor, DataSheet sheet) {
-    BayPlan bays = BayPlan.of(request.rooms(), floor.field(), request.crew().ribbons(batch(sheet)));
+  private BayPlan bays(LevelledFloor floor, Quantities quantities, DataSheet sheet) {
+    List<Double> lifts = quantities.lifts().stream().map(Lift::maximumDepth).toList();
+    BayPlan bays =
+        BayPlan.of(
+            request.rooms(),
+            request.features(),
+            Layers.of(floor.field(), lifts),
+            request.crew().ribbons(batch(sheet)));
     bays.warn(request.rooms(), ROOT.at("rooms"), findings);
     return bays;
   }

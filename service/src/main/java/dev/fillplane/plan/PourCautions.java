@@ -39,7 +39,7 @@ final class PourCautions {
         quantities.bags().likely());
     Amount deepest = Amount.of(depth.maximum(), Dimension.HEIGHT);
     if (quantities.lifts().size() > 1) {
-      findings.warning("ribbons-in-one-layer", root.at("material"), "depth", deepest);
+      findings.warning("lifts-wait-between", root.at("material"), "depth", deepest);
     }
     if (depth.maximum() > DRIES_AS_TOLD) {
       findings.warning("deep-pour-dries-longer", root.at("material"), "depth", deepest);

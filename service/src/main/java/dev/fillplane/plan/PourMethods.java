@@ -9,11 +9,13 @@ final class PourMethods {
       List.of(
           new Method(
               "ribbons",
-              "Order, direction and width of ribbons",
-              "travel toward the exit by weighed shares; the fullest ribbon takes one batch, within"
-                  + " 0.30 to 0.45 m",
-              "own rule for the travel, no source; the widths are " + Method.TRADE,
-              "pours by hand, one bay a room"),
+              "Bays and passes; order, direction and width of ribbons",
+              "rooms divided by moving joints, lower lifts and pockets first; travel toward the exit"
+                  + " by weighed shares; the fullest ribbon takes one batch, within 0.30 to 0.45 m, from"
+                  + " a hose 3 to 4.5 m; nobody is walled in",
+              "own rules for travel and pockets, no source; widths and pockets first are "
+                  + Method.TRADE,
+              "a stop in every doorway"),
           new Method(
               "crew-run",
               "When each batch is mixed and placed",
@@ -33,9 +35,10 @@ final class PourMethods {
               "pins-and-rails",
               "Depth pins and screed rails",
               "under 15 mm of mean depth pins 1.5 to 2 m apart, from there on rails as far apart as"
-                  + " the screed is long less 0.2 m, as far as the pour is 10 mm deep",
+                  + " the screed is long less 0.2 m, as far as the pour is 10 mm deep, ripped to the"
+                  + " shallowest place and packed up elsewhere",
               Method.TRADE,
-              "bays by their mean depth"),
+              "bays of the last pass, by their mean depth"),
           new Method(
               "straightedge-gap",
               "Gap under a straightedge",

@@ -104,7 +104,7 @@ public record Crew(
    * @param batch volume of a batch
    */
   public RibbonRule ribbons(double batch) {
-    return pumps() ? new RibbonRule(batch, 3.0, 4.5, 400) : RibbonRule.byHand(batch);
+    return pumps() ? RibbonRule.byHose(batch) : RibbonRule.byHand(batch);
   }
 
   boolean pumps() {

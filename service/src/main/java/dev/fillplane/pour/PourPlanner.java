@@ -75,7 +75,7 @@ public final class PourPlanner {
       for (LaidStrip strip : bay.strips()) {
         ribbons.add(ribbon(pour, bay, strip, ages[bay.firstRibbon() + ribbons.size()]));
       }
-      bays.add(new PouredBay(bay.bay().id(), bay.bay().room().id(), 1, ribbons));
+      bays.add(new PouredBay(bay.bay().id(), bay.bay().room().id(), bay.bay().lift(), ribbons));
     }
     return bays;
   }

@@ -1,7 +1,5 @@
 package dev.fillplane.pour;
 
-import java.util.List;
-
 /**
  * What is to be done next on site. Order of urgency: carry and pour what is mixed, rake it, roll
  * it, mix, measure water, and wash up once all is placed: what lies on the floor before what is
@@ -12,7 +10,7 @@ final class PourSite {
 
   private final LaidFloor floor;
   private final TaskTimes times;
-  private final List<Break> breaks;
+  private final Breaks breaks;
   private final boolean pump;
   private final MixingPlace mixing;
   private final PouringPlace pouring;
@@ -22,7 +20,7 @@ final class PourSite {
   PourSite(LaidFloor floor, TaskTimes times, Way way, Crew crew) {
     this.floor = floor;
     this.times = times;
-    breaks = crew.breaks();
+    breaks = new Breaks(crew.breaks());
     pump = crew.pumps();
     mixing = new MixingPlace(floor, times, way, crew);
     pouring = new PouringPlace(floor, way, crew);
@@ -41,7 +39,7 @@ final class PourSite {
     if (pouring.canRoll()) {
       return Role.SPIKE_ROLL;
     }
-    boolean stopped = workGoesOn(now) > now;
+    boolean stopped = breaks.stop(now);
     if (!stopped && mixing.canMix(now)) {
       return Role.MIX;
     }
@@ -109,7 +107,7 @@ final class PourSite {
 
   /** When work goes on that no person holds up; infinite if there is none. */
   double nextOpening(double now) {
-    double next = later(workGoesOn(now), now);
+    double next = later(breaks.workGoesOn(now), now);
     next = Math.min(next, later(mixing.opens(), now));
     return Math.min(next, later(pouring.opens(), now));
   }
@@ -118,21 +116,9 @@ final class PourSite {
     return time > now ? time : Double.POSITIVE_INFINITY;
   }
 
-  /** The end of the break at {@code now}; {@code now} if there is none. */
-  private double workGoesOn(double now) {
-    double end = now;
-    for (int i = 0; i < breaks.size(); i++) {
-      Break one = breaks.get(i);
-      if (one.at() <= now && now < one.end()) {
-        end = Math.max(end, one.end());
-      }
-    }
-    return end;
-  }
-
   /** What those wait for who have nothing to do. */
   Stage lacks(double now) {
-    if (workGoesOn(now) > now || now < mixing.bayOpens()) {
+    if (breaks.stop(now) || now < mixing.bayOpens()) {
       return Stage.BREAK;
     }
     return pump ? Stage.PUMP : mixing.lacks();

@@ -80,7 +80,7 @@ final class Timeline {
     List<Worker> workers = new ArrayList<>();
     for (int person = 0; person < pour.crew().people(); person++) {
       workers.add(
-          person < run.people()
+          person < run.people().count()
               ? worker(person)
               : new Worker(person + 1, List.of(), 0, pour.duration(), Optional.empty()));
     }
@@ -90,12 +90,13 @@ final class Timeline {
   private Worker worker(int person) {
     List<Role> roles =
         Stream.of(Role.values())
-            .filter(role -> run.busy(person, role) > 0)
-            .sorted(Comparator.comparingDouble((Role role) -> -run.busy(person, role)))
+            .filter(role -> run.people().busy(person, role) > 0)
+            .sorted(Comparator.comparingDouble((Role role) -> -run.people().busy(person, role)))
             .toList();
-    double busy = roles.stream().mapToDouble(role -> run.busy(person, role)).sum();
-    double waiting = run.waiting(person);
-    Optional<Stage> waitsFor = waiting > 0 ? Optional.of(run.waitedFor(person)) : Optional.empty();
+    double busy = roles.stream().mapToDouble(role -> run.people().busy(person, role)).sum();
+    double waiting = run.people().waiting(person);
+    Optional<Stage> waitsFor =
+        waiting > 0 ? Optional.of(run.people().waitedFor(person)) : Optional.empty();
     return new Worker(person + 1, roles, busy, waiting, waitsFor);
   }
 

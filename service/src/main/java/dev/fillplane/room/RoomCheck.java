@@ -19,9 +19,9 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * Whether the rooms of a request make sense: ids, outlines, rooms that overlap, openings.
  *
  * <p>Everything is an error at its place, except what can be planned all the same: that a doorway
- * does not say into which room. Rooms without an error have outlines whose {@link
- * Outline#polygon()} is valid in the sense of OGC Simple Features: islands lie inside, touch walls
- * and each other in single points at most, and leave the floor in one piece.
+ * does not say into which room, or ends nowhere near it. Rooms without an error have outlines whose
+ * {@link Outline#polygon()} is valid in the sense of OGC Simple Features: islands lie inside, touch
+ * walls and each other in single points at most, and leave the floor in one piece.
  */
 public final class RoomCheck {
 
@@ -70,6 +70,7 @@ public final class RoomCheck {
       new OpeningCheck(room, ids, place.at(r).at("openings"), findings).check();
     }
     overlaps(valid, tree);
+    DoorwayCheck.check(rooms, valid, place, findings);
   }
 
   private void overlaps(Map<Integer, Polygon> valid, STRtree tree) {

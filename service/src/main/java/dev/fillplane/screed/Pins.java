@@ -2,7 +2,6 @@ package dev.fillplane.screed;
 
 import dev.fillplane.bay.Bay;
 import dev.fillplane.bay.BayPlan;
-import dev.fillplane.depth.Depths;
 import dev.fillplane.room.Position;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +20,7 @@ import org.locationtech.jts.operation.distance.IndexedFacetDistance;
  * rails end: a grid of 1.5 to 2 m along and across the travel, half a spacing from the walls where
  * that fits and at least 0.3 m; only where something is poured and 0.2 m from the edge. A thin bay
  * whose grid misses the pour gets one pin at the deepest place that a finer grid finds. Lengths are
- * common practice without a source.
+ * common practice without a source. In pockets, which a later pass covers, none stand.
  */
 public final class Pins {
 
@@ -35,27 +34,25 @@ public final class Pins {
   private static final int FINE = 60;
 
   private final Bay bay;
-  private final Depths depths;
   private final Envelope box;
   private final IndexedPointInAreaLocator inside;
   private final IndexedFacetDistance edge;
 
-  private Pins(Bay bay, Depths depths) {
-    Polygon room = bay.room().outline().polygon();
+  private Pins(Bay bay) {
+    Polygon part = bay.polygon();
     this.bay = bay;
-    this.depths = depths;
-    this.box = bay.travel().toFrame().transform(room).getEnvelopeInternal();
-    this.inside = new IndexedPointInAreaLocator(room);
-    this.edge = new IndexedFacetDistance(room.getBoundary());
+    this.box = bay.travel().toFrame().transform(part).getEnvelopeInternal();
+    this.inside = new IndexedPointInAreaLocator(part);
+    this.edge = new IndexedFacetDistance(part.getBoundary());
   }
 
   /** The pins of all bays, in the order of the pour. */
-  public static List<Pin> of(BayPlan plan, Depths depths) {
+  public static List<Pin> of(BayPlan plan) {
     List<Pin> pins = new ArrayList<>();
     for (Bay bay : plan.bays()) {
-      if (bay.fill().volume() > 0) {
+      if (!bay.pocket() && bay.fill().volume() > 0) {
         boolean thin = bay.fill().meanDepth() < RAILS_FROM;
-        pins.addAll(thin ? new Pins(bay, depths).pins() : new Pins(bay, depths).besideRails());
+        pins.addAll(thin ? new Pins(bay).pins() : new Pins(bay).besideRails());
       }
     }
     return pins;
@@ -104,7 +101,7 @@ public final class Pins {
     if (inside.locate(place) != Location.INTERIOR || toEdge(place) < fromEdge) {
       return Optional.empty();
     }
-    double depth = depths.at(p.x(), p.y());
+    double depth = bay.depth().at(p.x(), p.y());
     return depth > 0 ? Optional.of(new Pin(p.x(), p.y(), depth)) : Optional.empty();
   }
 

@@ -8,6 +8,9 @@ import dev.fillplane.quantity.Measured;
  *
  * @param at distance along the rail
  * @param height top of the rail above the floor
+ * @param shim height to pack under a rail of the rip width
  */
 public record Station(
-    @Measured(Dimension.PLAN) double at, @Measured(Dimension.HEIGHT) double height) {}
+    @Measured(Dimension.PLAN) double at,
+    @Measured(Dimension.HEIGHT) double height,
+    @Measured(Dimension.HEIGHT) double shim) {}

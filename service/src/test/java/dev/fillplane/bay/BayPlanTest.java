@@ -28,7 +28,7 @@ class BayPlanTest {
     // 15 L fill 0.375 m of a front of 4 m, 10 mm deep: 6 m are 16 strips.
     assertEquals(16, bay.strips().size());
     assertEquals(4, bay.longestFront(), 1e-9);
-    assertTiles(bay, TEN);
+    TileCheck.assertTiles(bay, TEN);
     assertEachMeetsTheNext(bay);
   }
 
@@ -48,15 +48,18 @@ class BayPlanTest {
   }
 
   @Test
-  void nookBesideTheExitIsPouredLast() {
+  void nookBesideTheExitIsPouredBeforeItIsCutOff() {
     // A pier of 0.5 m in the wall with the exit cuts the last strip in two.
     String corners = "0 0, 6 0, 6 4, 0 4, 0 2.6, 0.5 2.6, 0.5 2, 0 2";
     Bay bay = only(room("hall", corners, exit(0, 1, 0, 2)), TEN);
     assertTravel(bay, -1, 0);
-    assertTiles(bay, TEN);
-    List<Strip> last = bay.strips().subList(bay.strips().size() - 2, bay.strips().size());
-    last.forEach(s -> assertEquals(0, s.polygon().getEnvelopeInternal().getMinX(), 1e-6));
-    assertTrue(last.get(1).polygon().getEnvelopeInternal().getMaxY() < 2 + 1e-6);
+    TileCheck.assertTiles(bay, TEN);
+    int last = bay.strips().size();
+    // The nook north of the pier comes before the strip that leads round the pier.
+    Strip nook = bay.strips().get(last - 3);
+    assertTrue(nook.polygon().getEnvelopeInternal().getMinY() > 2.6 - 1e-6);
+    assertEquals(0, bay.strips().get(last - 1).polygon().getEnvelopeInternal().getMinX(), 1e-6);
+    assertTrue(bay.strips().get(last - 1).polygon().getEnvelopeInternal().getMaxY() < 2 + 1e-6);
   }
 
   @Test
@@ -70,7 +73,7 @@ class BayPlanTest {
   void stripsOfAnEllGoToTheExit() {
     Bay bay = only(TestRooms.ell(), TEN);
     assertTravel(bay, 1, 0);
-    assertTiles(bay, TEN);
+    TileCheck.assertTiles(bay, TEN);
     assertEachMeetsTheNext(bay);
   }
 
@@ -78,7 +81,7 @@ class BayPlanTest {
   void legThatLeadsAwayIsPouredFromItsEnd() {
     Bay bay = only(TestRooms.horseshoe(), TEN);
     assertTravel(bay, 1, 0);
-    assertTiles(bay, TEN);
+    TileCheck.assertTiles(bay, TEN);
     Strip first = bay.strips().get(0);
     Strip last = bay.strips().get(bay.strips().size() - 1);
     assertEquals(6, first.polygon().getEnvelopeInternal().getMaxX(), 1e-6);
@@ -91,7 +94,7 @@ class BayPlanTest {
   void columnSplitsStripsAndStaysDry() {
     Bay bay = only(TestRooms.hallWithColumn(), TEN);
     assertTravel(bay, -1, 0);
-    assertTiles(bay, TEN);
+    TileCheck.assertTiles(bay, TEN);
     assertEquals(24 - 0.3, bay.fill().area(), 1e-6);
     assertTrue(bay.strips().size() > 16);
     double previous = 6.01;
@@ -109,7 +112,7 @@ class BayPlanTest {
     assertEquals(1.2, bay.longestFront(), 1e-9);
     // No wider than 0.45 m: 8 m are 18 strips.
     assertEquals(18, bay.strips().size());
-    assertTiles(bay, TEN);
+    TileCheck.assertTiles(bay, TEN);
   }
 
   @Test
@@ -119,7 +122,7 @@ class BayPlanTest {
     assertEquals(2, bay.longestFront(), 1e-9);
     Strip last = bay.strips().get(bay.strips().size() - 1);
     assertTrue(last.polygon().distance(gallery.outline().polygon().getCentroid()) < 0.5);
-    assertTiles(bay, TEN);
+    TileCheck.assertTiles(bay, TEN);
   }
 
   @Test
@@ -127,14 +130,14 @@ class BayPlanTest {
     Room street = room("street", rectangle(0, 0, 300, 3), exit(300, 1, 300, 2));
     Bay bay = only(street, TEN);
     assertEquals(400, bay.strips().size());
-    assertTiles(bay, TEN);
+    TileCheck.assertTiles(bay, TEN);
   }
 
   @Test
   void nothingIsPouredWhereTheFloorIsHigh() {
     Depths half = new TiltedDepths(-0.009, 0.003, 0);
     Bay bay = only(TestRooms.hall(), half);
-    assertTiles(bay, half);
+    TileCheck.assertTiles(bay, half);
     assertEquals(12, bay.fill().area(), 1e-6);
     Strip last = bay.strips().get(bay.strips().size() - 1);
     assertEquals(0, last.fill().volume());
@@ -155,7 +158,7 @@ class BayPlanTest {
           new Move(100 * random.nextDouble(), 100 * random.nextDouble(), 7 * random.nextDouble());
       Bay still = only(room, depths);
       Bay moved = only(move.of(room), depths.moved(move));
-      assertTiles(moved, depths.moved(move));
+      TileCheck.assertTiles(moved, depths.moved(move));
       assertEquals(still.strips().size(), moved.strips().size());
       for (int s = 0; s < still.strips().size(); s++) {
         assertEquals(
@@ -186,7 +189,7 @@ class BayPlanTest {
     assertTravel(plan.bays().get(1), 0, -1);
     assertEquals(
         List.of("loft to-store", "den to-hall", "store to-store"),
-        plan.joints().stream().map(j -> j.bay() + " " + j.opening()).toList());
+        plan.joints().stream().map(j -> j.bay() + " " + j.opening().orElseThrow()).toList());
     assertEquals(List.of(), warnings(plan, List.of(hall, store, den, loft)));
   }
 
@@ -232,26 +235,5 @@ class BayPlanTest {
       assertEquals(List.of(i + 2), bay.strips().get(i).laterNeighbours());
     }
     assertEquals(List.of(), bay.strips().get(bay.strips().size() - 1).laterNeighbours());
-  }
-
-  private static void assertTiles(Bay bay, Depths depths) {
-    double area = 0;
-    double volume = 0;
-    for (Strip strip : bay.strips()) {
-      assertTrue(strip.polygon().isValid());
-      area += strip.polygon().getArea();
-      volume += strip.fill().volume();
-      for (Strip other : bay.strips().subList(strip.order(), bay.strips().size())) {
-        if (strip.polygon().intersects(other.polygon())) {
-          double overlap = strip.polygon().intersection(other.polygon()).getArea();
-          assertEquals(0, overlap, 1e-9, strip.order() + " over " + other.order());
-        }
-      }
-    }
-    double whole = bay.room().outline().polygon().getArea();
-    assertEquals(whole, area, 1e-6 * whole);
-    double poured = depths.within(bay.room().outline().polygon()).volume();
-    assertEquals(poured, volume, 1e-6 * poured + 1e-12);
-    assertEquals(poured, bay.fill().volume(), 1e-6 * poured + 1e-12);
   }
 }

@@ -34,16 +34,16 @@ class CrewRunTest {
     assertTimes(run::ready, 270, 510, 750);
     assertTimes(run::placed, 305, 545, 785);
     assertTimes(run::rolled, 380, 620, 845);
-    assertEquals(3 * 240, run.busy(0, Role.MIX), 1e-9);
-    assertEquals(30, run.busy(0, Role.MEASURE_WATER), 1e-9);
-    assertEquals(0, run.busy(0, Role.CARRY_AND_POUR), 1e-9);
-    assertEquals(3 * 50, run.busy(1, Role.CARRY_AND_POUR), 1e-9);
-    assertEquals(2 * 30, run.busy(1, Role.SPIKE_ROLL), 1e-9);
+    assertEquals(3 * 240, run.people().busy(0, Role.MIX), 1e-9);
+    assertEquals(30, run.people().busy(0, Role.MEASURE_WATER), 1e-9);
+    assertEquals(0, run.people().busy(0, Role.CARRY_AND_POUR), 1e-9);
+    assertEquals(3 * 50, run.people().busy(1, Role.CARRY_AND_POUR), 1e-9);
+    assertEquals(2 * 30, run.people().busy(1, Role.SPIKE_ROLL), 1e-9);
     // A waits 35 s while the last batch is carried. B waits 30 s for the tap, then from 60 to 270,
     // from 410 to 510 and, with no water left to measure, from 620 to 750.
-    assertEquals(35, run.waiting(0), 1e-9);
-    assertEquals(30 + 210 + 100 + 130, run.waiting(1), 1e-9);
-    assertEquals(Stage.MIXING, run.waitedFor(1));
+    assertEquals(35, run.people().waiting(0), 1e-9);
+    assertEquals(30 + 210 + 100 + 130, run.people().waiting(1), 1e-9);
+    assertEquals(Stage.MIXING, run.people().waitedFor(1));
   }
 
   /**
@@ -68,7 +68,7 @@ class CrewRunTest {
     CrewRun run = run(3, AREA, Crew.of(1, 1, 1, 1), new Way(1, 1, 1, 0));
     assertTimes(run::placed, 305, 685, 1065);
     assertTimes(run::rolled, 380, 760, 1140);
-    assertEquals(0, run.waiting(0), 1e-9);
+    assertEquals(0, run.people().waiting(0), 1e-9);
   }
 
   /**
@@ -91,7 +91,7 @@ class CrewRunTest {
     assertTimes(run::mixStart, 30, 1200);
     assertTimes(run::placed, 305, 1475);
     assertTimes(run::rolled, 365, 1535);
-    assertEquals(Stage.BREAK, run.waitedFor(2));
+    assertEquals(Stage.BREAK, run.people().waitedFor(2));
   }
 
   /**
@@ -125,14 +125,14 @@ class CrewRunTest {
     TaskTimes times = TaskTimes.of(crew, SHEET);
     CrewRun run = CrewRun.of(EvenFloors.dry(), times, new Way(3, 1, 2, 0), crew);
     assertEquals(0, run.end());
-    assertEquals(0, run.waiting(0));
+    assertEquals(0, run.people().waiting(0));
   }
 
   /** Whatever the crew: mixers, tap, barrels and people are never in two places at once. */
   @Test
   void nothingIsUsedTwiceAtOnce() {
     List<LaidFloor> floors = List.of(EvenFloors.floor(40, 2, 1), EvenFloors.floor(40, 4, 2));
-    for (Way way : Way.of(filled(6, 3, 8, 3), 40)) {
+    for (Way way : Way.of(Crews.filled(6, 3, 8, 3, 1), 40)) {
       int bags = 1 + way.people() % 2;
       Crew crew = Crew.of(way.people(), way.mixers(), way.barrels(), bags);
       LaidFloor floor = floors.get(bags - 1);
@@ -153,7 +153,7 @@ class CrewRunTest {
       for (int person = 0; person < way.people(); person++) {
         double busy = 0;
         for (Role role : Role.values()) {
-          busy += run.busy(person, role);
+          busy += run.people().busy(person, role);
         }
         assertTrue(busy <= run.end() + 15 + 1e-9, way + " busy " + busy);
         work += busy;
@@ -169,23 +169,6 @@ class CrewRunTest {
     OptionalDouble none = OptionalDouble.empty();
     return new Crew(
         3, 1, 2, null, 1, null, null, null, none, betweenBays, breaks, Optional.empty());
-  }
-
-  private static Crew filled(int people, int mixers, int barrels, int preFilled) {
-    OptionalDouble none = OptionalDouble.empty();
-    return new Crew(
-        people,
-        mixers,
-        barrels,
-        preFilled,
-        1,
-        null,
-        null,
-        null,
-        none,
-        null,
-        null,
-        Optional.empty());
   }
 
   private static CrewRun run(int batches, double area, Crew crew, Way way) {

@@ -94,6 +94,23 @@ class RehearsalsTest {
     assertEquals(usual, rehearsals.age(Crews.mixing(100)), 1e-9, "never under the sheet");
   }
 
+  /**
+   * One bag on 20 m2: on the floor 215 s after its first water, raked 200 s, rolled 200 s, so at an
+   * age of 615 s. The edges would hold at a healing time of 600 s; the roller leaves marks.
+   */
+  @Test
+  void lateRollingDoesNotHold() {
+    Rehearsals rehearsals = new Rehearsals(EvenFloors.plan(1, 20, 1), SHEET);
+    FloorPour pour = rehearsals.best(Crew.usual(), 600);
+    assertEquals(215, pour.ages().edge(), 1e-9);
+    assertEquals(615, pour.ages().roll(), 1e-9);
+    assertEquals(Verdict.TIGHT, pour.verdict());
+    TaskTimes times = TaskTimes.of(Crew.usual(), SHEET);
+    assertTrue(
+        Reasons.of(pour, times).stream().anyMatch(reason -> reason.code().equals("rolled-late")));
+    assertEquals(Verdict.HOLDS, rehearsals.best(Crew.usual(), 620).verdict());
+  }
+
   /** A lane of 3 m by hose: a bag is on the floor 50 s after its first water. */
   @Test
   void pump() {

@@ -1,6 +1,7 @@
 package dev.fillplane.render;
 
 import dev.fillplane.bay.BayPlan;
+import dev.fillplane.bay.Preparation;
 import dev.fillplane.bay.RibbonRule;
 import dev.fillplane.depth.ContourLevels;
 import dev.fillplane.depth.Contours;
@@ -76,8 +77,9 @@ record Planned(PlanRequest request, Plan plan) {
             pour,
             List.of(),
             new Grinding(0, 0, 0, 0, Optional.empty(), List.of(), List.of()),
-            Pins.of(bays, field),
-            Rails.of(bays, field, 3),
+            Preparation.none(),
+            Pins.of(bays),
+            Rails.of(bays, 3),
             null,
             null,
             List.of(),
@@ -103,7 +105,8 @@ record Planned(PlanRequest request, Plan plan) {
         null,
         null,
         null,
-        probes);
+        probes,
+        null);
   }
 
   private static DepthSummary depth(Wish wish, DepthField field, List<ProbeWish> wishes) {

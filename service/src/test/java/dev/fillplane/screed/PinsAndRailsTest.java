@@ -29,9 +29,9 @@ class PinsAndRailsTest {
   void thinPourHasPinsAndNoRails() {
     Depths thin = TiltedDepths.even(0.004);
     BayPlan plan = plan(TestRooms.hall(), thin);
-    assertEquals(List.of(), Rails.of(plan, thin, SCREED));
+    assertEquals(List.of(), Rails.of(plan, SCREED));
     // 6 m by 4 m: three rows 2 m apart, two 2 m apart.
-    List<Pin> pins = Pins.of(plan, thin);
+    List<Pin> pins = Pins.of(plan);
     assertEquals(6, pins.size());
     assertEquals(0.004, pins.get(0).height());
     for (Pin pin : pins) {
@@ -49,9 +49,9 @@ class PinsAndRailsTest {
   void deepPourHasRailsAndNoPins() {
     Depths deep = new TiltedDepths(0.020, 0.002, 0);
     BayPlan plan = plan(TestRooms.hall(), deep);
-    assertEquals(List.of(), Pins.of(plan, deep));
+    assertEquals(List.of(), Pins.of(plan));
     // 4 m less 0.3 m from both walls: 3.4 m in gaps of at most 1.8 m.
-    List<Rail> rails = Rails.of(plan, deep, SCREED);
+    List<Rail> rails = Rails.of(plan, SCREED);
     assertEquals(3, rails.size());
     double[] y = rails.stream().mapToDouble(rail -> rail.from().y()).sorted().toArray();
     assertEquals(0.3, y[0], 1e-9);
@@ -74,26 +74,26 @@ class PinsAndRailsTest {
   void railsEndWhereThePourRunsOutAndPinsGoOn() {
     Depths wedge = new TiltedDepths(0.003, 0.007, 0);
     BayPlan plan = plan(TestRooms.hall(), wedge);
-    List<Rail> rails = Rails.of(plan, wedge, SCREED);
+    List<Rail> rails = Rails.of(plan, SCREED);
     assertEquals(3, rails.size());
     for (Rail rail : rails) {
       assertEquals(5.99, rail.from().x(), 1e-9);
       assertEquals(1, rail.to().x(), 0.1);
       assertTrue(rail.stations().stream().allMatch(station -> station.height() >= 0.010));
     }
-    List<Pin> pins = Pins.of(plan, wedge);
+    List<Pin> pins = Pins.of(plan);
     // Rows at x = 1, 3 and 5 m: the first is at 10 mm and has the rail.
     assertEquals(List.of(), pins);
     Depths thinner = new TiltedDepths(0.001, 0.008, 0);
-    assertEquals(2, Pins.of(plan(TestRooms.hall(), thinner), thinner).size());
+    assertEquals(2, Pins.of(plan(TestRooms.hall(), thinner)).size());
   }
 
   @Test
   void railsTurnAtFifteenMillimetres() {
-    assertTrue(Rails.of(plan(TestRooms.hall(), even(14.9)), even(14.9), SCREED).isEmpty());
-    assertFalse(Rails.of(plan(TestRooms.hall(), even(15.1)), even(15.1), SCREED).isEmpty());
-    assertFalse(Pins.of(plan(TestRooms.hall(), even(14.9)), even(14.9)).isEmpty());
-    assertTrue(Pins.of(plan(TestRooms.hall(), even(15.1)), even(15.1)).isEmpty());
+    assertTrue(Rails.of(plan(TestRooms.hall(), even(14.9)), SCREED).isEmpty());
+    assertFalse(Rails.of(plan(TestRooms.hall(), even(15.1)), SCREED).isEmpty());
+    assertFalse(Pins.of(plan(TestRooms.hall(), even(14.9))).isEmpty());
+    assertTrue(Pins.of(plan(TestRooms.hall(), even(15.1))).isEmpty());
   }
 
   @Test
@@ -101,7 +101,7 @@ class PinsAndRailsTest {
     Room room = TestRooms.hallWithColumn();
     Depths deep = even(25);
     // 3.4 m in gaps of at most 0.8 m: 0.3, 0.98, 1.66, 2.34 (through the column), 3.02, 3.7.
-    List<Rail> rails = Rails.of(plan(room, deep), deep, 1.0);
+    List<Rail> rails = Rails.of(plan(room, deep), 1.0);
     assertEquals(6 + 1, rails.size());
     assertInside(room, rails);
   }
@@ -110,7 +110,7 @@ class PinsAndRailsTest {
   void innerWallOfAnEllHasARailToo() {
     Room room = TestRooms.ell();
     Depths deep = even(25);
-    List<Rail> rails = Rails.of(plan(room, deep), deep, 3.0);
+    List<Rail> rails = Rails.of(plan(room, deep), 3.0);
     assertInside(room, rails);
     assertTrue(rails.stream().anyMatch(rail -> Math.abs(rail.from().y() - 2.7) < 0.21));
   }
@@ -128,9 +128,9 @@ class PinsAndRailsTest {
       Move move = new Move(9 * random.nextDouble(), 9, 7 * random.nextDouble());
       Room room = move.of(still);
       Depths depths = tilt.moved(move);
-      List<Pin> pins = Pins.of(plan(room, depths), depths);
+      List<Pin> pins = Pins.of(plan(room, depths));
       assertFalse(pins.isEmpty());
-      assertEquals(Pins.of(plan(still, tilt), tilt).size(), pins.size());
+      assertEquals(Pins.of(plan(still, tilt)).size(), pins.size());
       Polygon floor = room.outline().polygon();
       for (Pin pin : pins) {
         Point place = new GeometryFactory().createPoint(new Coordinate(pin.x(), pin.y()));
@@ -145,13 +145,13 @@ class PinsAndRailsTest {
   @Test
   void smallRoomsAndSmallPoolsGetOnePin() {
     Room closet = TestRooms.room("closet", TestRooms.rectangle(0, 0, 0.35, 0.9));
-    assertEquals(1, Pins.of(plan(closet, even(5)), even(5)).size());
+    assertEquals(1, Pins.of(plan(closet, even(5))).size());
     // Only the easternmost 0.5 m of the hall is poured.
     Depths pool = new TiltedDepths(-0.055, 0.010, 0);
-    List<Pin> pins = Pins.of(plan(TestRooms.hall(), pool), pool);
+    List<Pin> pins = Pins.of(plan(TestRooms.hall(), pool));
     assertEquals(1, pins.size());
     assertTrue(pins.get(0).x() > 5.5 && pins.get(0).x() <= 5.8);
-    assertEquals(List.of(), Pins.of(plan(TestRooms.hall(), even(-3)), even(-3)));
+    assertEquals(List.of(), Pins.of(plan(TestRooms.hall(), even(-3))));
   }
 
   private static void assertInside(Room room, List<Rail> rails) {

@@ -102,9 +102,9 @@ class AdviceTest {
 
   @Test
   void layersAreNotPouredInOne() {
-    assertNotTold("ribbons-in-one-layer");
+    assertNotTold("lifts-wait-between");
     minimumDepth(25);
-    assertTold("ribbons-in-one-layer", "#/material");
+    assertTold("lifts-wait-between", "#/material");
     assertTold("deep-pour-dries-longer", "#/material");
   }
 
