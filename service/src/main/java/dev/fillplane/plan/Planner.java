@@ -15,7 +15,9 @@ import dev.fillplane.flatness.FlatnessCheck;
 import dev.fillplane.flatness.FlatnessLimit;
 import dev.fillplane.flatness.FlatnessSummary;
 import dev.fillplane.flatness.GapLimit;
+import dev.fillplane.heat.AirReport;
 import dev.fillplane.heat.Conditions;
+import dev.fillplane.heat.Drying;
 import dev.fillplane.heat.DryingPlan;
 import dev.fillplane.heat.Mix;
 import dev.fillplane.heat.MixPlan;
@@ -36,6 +38,7 @@ import dev.fillplane.room.FeatureCheck;
 import dev.fillplane.room.RoomCheck;
 import dev.fillplane.room.Substrate;
 import dev.fillplane.safety.Note;
+import dev.fillplane.safety.PremisesCheck;
 import dev.fillplane.safety.SafetyInput;
 import dev.fillplane.safety.SafetyNotes;
 import dev.fillplane.screed.Pin;
@@ -112,6 +115,7 @@ public final class Planner {
         .ifPresent(prices -> PricesCheck.check(prices, ROOT.at("target").at("prices"), findings));
     RoomCheck.check(request.rooms(), ROOT.at("rooms"), findings);
     FeatureCheck.check(request.features(), request.rooms(), ROOT.at("features"), findings);
+    PremisesCheck.check(request.premises(), ROOT.at("premises"), findings);
     DataSheet sheet = Catalogue.resolve(request.material(), ROOT.at("material"), findings);
     return new LevelledFloor(request, sheet, findings);
   }
@@ -147,6 +151,7 @@ public final class Planner {
     List<Pin> pins = Pins.of(bays);
     List<Rail> rails = Rails.of(bays, request.equipment().screedLength());
     FlatnessSummary flatness = flatness(floor, !pins.isEmpty() || !rails.isEmpty());
+    Drying drying = DryingPlan.of(sheet, site, mix.mixTemperature(), slab);
     Costs costs = new Costs(request.target().prices());
     Labour labour = labour(quantities, depth, pour);
     PourCautions.warn(depth, quantities, pour, flatness, ROOT, findings);
@@ -166,8 +171,8 @@ public final class Planner {
         pins,
         rails,
         flatness,
-        DryingPlan.of(sheet, site, mix.mixTemperature(), slab),
-        safety(depth, sheet, bags, pour, rails),
+        drying,
+        safety(depth, sheet, bags, pour, rails, drying.air()),
         findings.warnings(),
         computed);
   }
@@ -256,7 +261,12 @@ public final class Planner {
   }
 
   private List<Note> safety(
-      DepthSummary depth, DataSheet sheet, Bags bags, Pour pour, List<Rail> rails) {
+      DepthSummary depth,
+      DataSheet sheet,
+      Bags bags,
+      Pour pour,
+      List<Rail> rails,
+      Optional<AirReport> air) {
     return SafetyNotes.of(
         SafetyInput.of(
             request.rooms(),
@@ -266,7 +276,10 @@ public final class Planner {
             bags.order(),
             pour.minutes(),
             request.crew(),
-            rails.size()));
+            rails.size(),
+            request.premises(),
+            request.features(),
+            air));
   }
 
   /** What is assumed since nobody told it, and what this version keeps simple. */
@@ -285,6 +298,8 @@ public final class Planner {
     if (site.humidity().isEmpty()) {
       findings.warning("humidity-unknown", ROOT.at("conditions"));
     }
+    PremisesCheck.warnOfTheUnknown(
+        request.premises(), request.rooms(), site.ventilated(), ROOT.at("premises"), findings);
     request.covering().ifPresent(this::warnOfShortEdges);
   }
 

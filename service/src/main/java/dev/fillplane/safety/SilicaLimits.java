@@ -2,6 +2,7 @@ package dev.fillplane.safety;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Limits of respirable crystalline silica. */
 final class SilicaLimits {
@@ -24,6 +25,20 @@ final class SilicaLimits {
     return ALL.stream()
         .filter(limit -> jurisdiction.isEmpty() || jurisdiction.get() == limit.jurisdiction())
         .toList();
+  }
+
+  /** The binding ones of {@link #of} in a phrase. */
+  static String text(Optional<Jurisdiction> jurisdiction) {
+    return of(jurisdiction).stream()
+        .filter(limit -> limit.kind() != LimitKind.RECOMMENDED)
+        .map(SilicaLimits::text)
+        .collect(Collectors.joining("; ", "Respirable crystalline silica, mean of 8 h: ", ""));
+  }
+
+  private static String text(ExposureLimit limit) {
+    String kind = limit.kind() == LimitKind.ACTION_LEVEL ? " action level " : " limit ";
+    long micrograms = Math.round(limit.concentration() / MICROGRAM);
+    return limit.jurisdiction() + kind + micrograms + " ug/m3 (" + limit.basis() + ")";
   }
 
   private static ExposureLimit limit(

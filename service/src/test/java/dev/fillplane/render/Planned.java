@@ -106,6 +106,7 @@ record Planned(PlanRequest request, Plan plan) {
         null,
         null,
         probes,
+        null,
         null);
   }
 
