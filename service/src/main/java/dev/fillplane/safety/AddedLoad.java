@@ -11,7 +11,8 @@ import java.util.Optional;
  */
 final class AddedLoad implements Rule {
 
-  private static final Amount DEAD_LOAD = Load.ofPoundsPerSquareFoot(10);
+  private static final Amount DEAD_LOAD =
+      Amount.of(Premises.USUAL_DEAD_LOAD, Dimension.SURFACE_LOAD);
   private static final Amount JOIST_CHECK = Load.ofMassPerArea(20);
 
   private static final String BASIS =

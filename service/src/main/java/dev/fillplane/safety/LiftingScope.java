@@ -19,8 +19,8 @@ final class LiftingScope {
   private static final int MOST_STEPS = 2;
   private static final Amount COLDEST = fahrenheit(66);
   private static final Amount WARMEST = fahrenheit(79);
-  private static final double DRIEST = 0.35;
-  private static final double MOISTEST = 0.50;
+  private static final int DRIEST = 35;
+  private static final int MOISTEST = 50;
 
   /** Keeps the ends inside when they come from another unit. */
   private static final double ROUNDING = 1e-9;
@@ -43,12 +43,13 @@ final class LiftingScope {
         Remark.of("lift-of-a-moving-load"));
     scope.refuseIf(
         told.steps().orElse(0) > MOST_STEPS,
-        Remark.of("lift-and-carry", "steps", told.steps().orElse(0)));
+        Remark.of("lift-and-carry", "steps", told.steps().orElse(0), "most", MOST_STEPS));
     scope.refuseIf(
         isOutside(told.air(), COLDEST.si(), WARMEST.si()),
         Remark.of("lift-in-cold-or-heat", "from", COLDEST, "to", WARMEST));
     scope.refuseIf(
-        isOutside(told.humidity(), DRIEST, MOISTEST), Remark.of("lift-in-dry-or-moist-air"));
+        isOutside(told.humidity(), DRIEST / 100.0, MOISTEST / 100.0),
+        Remark.of("lift-in-dry-or-moist-air", "from", DRIEST, "to", MOISTEST));
     return scope.reasons;
   }
 

@@ -37,6 +37,10 @@ final class OldFlooring implements Rule {
             "rooms",
             old.names(),
             "year",
-            old.year()));
+            old.year(),
+            "presumed",
+            LAST_US_YEAR,
+            "clear",
+            clear));
   }
 }

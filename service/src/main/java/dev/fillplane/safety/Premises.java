@@ -35,6 +35,9 @@ public record Premises(
     Optional<FloorHeating> floorHeating,
     List<BaseKind> base) {
 
+  /** A common design value for all dead load of a light floor, 10 psf. */
+  public static final double USUAL_DEAD_LOAD = Load.ofPoundsPerSquareFoot(10).si();
+
   /** Fills in what was left out. */
   public Premises {
     base = base == null ? List.of() : List.copyOf(base);

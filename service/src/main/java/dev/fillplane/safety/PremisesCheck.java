@@ -2,30 +2,19 @@ package dev.fillplane.safety;
 
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
-import dev.fillplane.heat.ToldRange;
-import dev.fillplane.quantity.Dimension;
 import dev.fillplane.room.Room;
 import dev.fillplane.room.Substrate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Whether premises make sense, and what about them was not told. */
+/** What of the premises forbids a pour, and what about them was not told. */
 public final class PremisesCheck {
-
-  private static final ToldRange ALLOWANCE = new ToldRange(Dimension.SURFACE_LOAD, 0, 50_000);
-  private static final ToldRange SPAN = new ToldRange(Dimension.PLAN, 0.3, 15);
 
   private PremisesCheck() {}
 
-  /** Refuses quantities that cannot be, and bases that nothing is poured on. */
+  /** Refuses a base that nothing is poured on. */
   public static void check(Premises premises, Place place, Findings findings) {
-    Place allowance = place.at("deadLoadAllowance");
-    premises
-        .deadLoadAllowance()
-        .ifPresent(told -> ALLOWANCE.check(told, "dead load allowance", allowance, findings));
-    Place span = place.at("joistSpan");
-    premises.joistSpan().ifPresent(told -> SPAN.check(told, "span of the joists", span, findings));
     int magnesite = premises.base().indexOf(BaseKind.MAGNESITE);
     if (magnesite >= 0) {
       findings.error("base-magnesite", place.at("base").at(magnesite));

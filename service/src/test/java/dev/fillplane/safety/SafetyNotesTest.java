@@ -86,7 +86,9 @@ class SafetyNotesTest {
                 .room("store", Substrate.CONCRETE, 1962)
                 .room("bath", Substrate.TILE, 2010),
             "asbestos-suspect");
-    assertEquals(Map.of("rooms", "hall, store", "year", 1962), note.values());
+    assertEquals(
+        Map.of("rooms", "hall, store", "year", 1962, "presumed", 1980, "clear", 2000),
+        note.values());
   }
 
   @Test

@@ -24,8 +24,12 @@ import dev.fillplane.client.generated.model.Capabilities;
 import dev.fillplane.client.generated.model.Comparison;
 import dev.fillplane.client.generated.model.ComparisonRequest;
 import dev.fillplane.client.generated.model.DepthFieldAnswer;
+import dev.fillplane.client.generated.model.DustCheck;
+import dev.fillplane.client.generated.model.DustCheckRequest;
 import dev.fillplane.client.generated.model.ElevationsAnswer;
 import dev.fillplane.client.generated.model.ElevationsRequest;
+import dev.fillplane.client.generated.model.LiftingCheck;
+import dev.fillplane.client.generated.model.LiftingCheckRequest;
 import dev.fillplane.client.generated.model.MixCheck;
 import dev.fillplane.client.generated.model.MixCheckRequest;
 import dev.fillplane.client.generated.model.Plan;
@@ -188,6 +192,26 @@ class ClientTest {
     assertEquals(24 - check.getDewPoint(), check.getMargin(), 1e-9);
     AirCheckRequest damp = example("air-check-us.json", AirCheckRequest.class);
     assertEquals("breaks", CLIENT.call(() -> PARTS.checkAir(damp)).getVerdict());
+  }
+
+  @Test
+  void checksALift() {
+    LiftingCheck check =
+        CLIENT.call(
+            () -> PARTS.checkLifting(example("lifting-check.json", LiftingCheckRequest.class)));
+    assertTrue(check.getApplies());
+    assertTrue(check.getIndex() > 2);
+    assertEquals("smaller-bag", check.getAlternatives().get(0).getWay());
+    LiftingCheckRequest bucket = example("lifting-check-us.json", LiftingCheckRequest.class);
+    assertEquals(2, CLIENT.call(() -> PARTS.checkLifting(bucket)).getWhyNot().size());
+  }
+
+  @Test
+  void checksDust() {
+    DustCheck check =
+        CLIENT.call(() -> PARTS.checkDust(example("dust-check.json", DustCheckRequest.class)));
+    assertEquals(125, check.getAirflow(), 1e-9);
+    assertEquals(10, check.getRespirator().getApf());
   }
 
   @Test
