@@ -1,5 +1,6 @@
 package dev.fillplane.pour;
 
+import dev.fillplane.bay.Bay;
 import dev.fillplane.bay.BayPlan;
 import dev.fillplane.bay.Strip;
 import dev.fillplane.material.DataSheet;
@@ -75,7 +76,8 @@ public final class PourPlanner {
       for (LaidStrip strip : bay.strips()) {
         ribbons.add(ribbon(pour, bay, strip, ages[bay.firstRibbon() + ribbons.size()]));
       }
-      bays.add(new PouredBay(bay.bay().id(), bay.bay().room().id(), bay.bay().lift(), ribbons));
+      Bay of = bay.bay();
+      bays.add(new PouredBay(of.id(), of.room().id(), of.lift(), of.pocket(), ribbons));
     }
     return bays;
   }

@@ -25,7 +25,8 @@ public final class DepthMap {
   private final OpeningLayer openings;
   private final NextLayer next;
   private final GroundLayer ground;
-  private final LiftLayer lifts;
+  private final PassLayer passes;
+  private final FeatureLayer features;
   private final GapLayer gaps;
   private final DeviationLayer deviation;
   private final Svg map = new Svg();
@@ -44,7 +45,8 @@ public final class DepthMap {
     openings = new OpeningLayer(sheet);
     next = new NextLayer(sheet);
     ground = new GroundLayer(sheet);
-    lifts = new LiftLayer(sheet);
+    passes = new PassLayer(sheet);
+    features = new FeatureLayer(sheet);
     gaps = new GapLayer(sheet);
     deviation = new DeviationLayer(sheet);
     shapes();
@@ -74,9 +76,10 @@ public final class DepthMap {
         .add(ground.draw())
         .add(ribbons.draw())
         .add(ContourLayer.draw(sheet))
-        .add(lifts.draw())
+        .add(passes.draw())
         .add(gaps.draw())
         .add(RoomLayer.draw(sheet))
+        .add(features.draw())
         .add(guides.draw())
         .add(readings.draw())
         .add(next.draw())
@@ -91,6 +94,8 @@ public final class DepthMap {
     ribbons.numberEnds();
     RoomLayer.name(sheet);
     openings.label();
+    features.label();
+    passes.label();
     ground.label();
     gaps.label();
     spots.labelProbes();
@@ -107,7 +112,11 @@ public final class DepthMap {
 
   private String document() {
     Legend legend =
-        new Legend(sheet, readings, ribbons, next, deviation).with(ground).with(lifts).with(gaps);
+        new Legend(sheet, readings, ribbons, next, deviation)
+            .with(ground)
+            .with(passes)
+            .with(features)
+            .with(gaps);
     double height = Math.ceil(layout.height(legend.height(layout.legendColumns())));
     Svg svg = new Svg();
     svg.open(

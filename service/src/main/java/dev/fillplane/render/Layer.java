@@ -20,8 +20,8 @@ public enum Layer {
   NEXT,
   /** Areas to grind. */
   GROUND,
-  /** Where the lower lifts of a deep pour end. */
-  LIFTS,
+  /** Deep pockets and lower lifts, that are poured first. */
+  PASSES,
   /** Where the floor is unsure. */
   DEVIATION,
   /** Where a straightedge shows too large a gap on the floor as it is. */

@@ -42,12 +42,25 @@ final class Legend {
     return this;
   }
 
-  /** Lines round the lower lifts. */
-  Legend with(LiftLayer lifts) {
-    if (!lifts.isEmpty()) {
+  /** Lines round what is poured first. */
+  Legend with(PassLayer passes) {
+    if (!passes.isEmpty()) {
       add(
           svg -> Swatches.line(svg, "#111", 2.4, "12 3 2 3"),
-          "edge of a lower lift: pour it first");
+          "pocket or lower lift: pour it first");
+    }
+    return this;
+  }
+
+  /** Joints and what is kept open. */
+  Legend with(FeatureLayer features) {
+    if (features.hasJoints()) {
+      add(
+          svg -> Symbols.joint(svg, new Coordinate(2, 0), new Coordinate(Swatches.WIDTH - 2, 0)),
+          "joint with a stop, height in " + sheet.heights().unitName());
+    }
+    if (features.hasOpenings()) {
+      add(svg -> Swatches.area(svg, "url(#" + RoomLayer.ISLAND + ")"), "kept open, not poured");
     }
     return this;
   }

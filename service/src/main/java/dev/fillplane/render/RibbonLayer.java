@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import org.locationtech.jts.geom.Coordinate;
 
-/** Ribbons of the first lift: dashed edges, order numbers, the direction of travel of each bay. */
+/** Ribbons of the last pass: dashed edges, order numbers, the direction of travel of each bay. */
 final class RibbonLayer {
 
   private static final double ROOM_FOR_NUMBER = 26;
@@ -20,9 +20,8 @@ final class RibbonLayer {
   RibbonLayer(Sheet sheet) {
     this.sheet = sheet;
     bays =
-        sheet.plan().pour().bays().stream()
-            .filter(bay -> sheet.shows(Layer.RIBBONS))
-            .filter(bay -> bay.lift() == 1 && !bay.ribbons().isEmpty())
+        sheet.lastPass().stream()
+            .filter(bay -> sheet.shows(Layer.RIBBONS) && !bay.ribbons().isEmpty())
             .map(this::strips)
             .toList();
     every = bays.stream().mapToInt(RibbonLayer::every).max().orElse(1);

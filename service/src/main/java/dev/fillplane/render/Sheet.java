@@ -2,6 +2,7 @@ package dev.fillplane.render;
 
 import dev.fillplane.plan.Plan;
 import dev.fillplane.plan.PlanRequest;
+import dev.fillplane.pour.PouredBay;
 import dev.fillplane.target.RoomsPlane;
 import java.util.List;
 import java.util.Set;
@@ -64,6 +65,21 @@ record Sheet(
       }
     }
     return planes.get(0);
+  }
+
+  /** The bays that finish the floor. */
+  List<PouredBay> lastPass() {
+    return plan.pour().bays().stream().filter(this::isLast).toList();
+  }
+
+  /** The bays that others are poured over. */
+  List<PouredBay> passesBefore() {
+    return plan.pour().bays().stream().filter(bay -> !isLast(bay)).toList();
+  }
+
+  private boolean isLast(PouredBay bay) {
+    int last = plan.pour().bays().stream().mapToInt(PouredBay::lift).max().orElse(1);
+    return bay.lift() == last && !bay.pocket();
   }
 
   /** Whether the floor stands at the target or above it somewhere. */

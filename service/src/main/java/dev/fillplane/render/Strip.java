@@ -21,7 +21,7 @@ import org.locationtech.jts.math.Vector2D;
  */
 record Strip(int order, List<Coordinate[]> rings, Coordinate middle, Vector2D across) {
 
-  private static final GeometryFactory GEOMETRY = new GeometryFactory();
+  static final GeometryFactory GEOMETRY = new GeometryFactory();
 
   static Strip of(View view, Ribbon ribbon) {
     List<Coordinate[]> rings =

@@ -25,6 +25,25 @@ final class Symbols {
         1);
   }
 
+  /** A planned joint with its stop. */
+  static void joint(Svg svg, Coordinate from, Coordinate to) {
+    PathData line = new PathData().line(from, to);
+    stroke(svg, line, "#fff", 8);
+    stroke(svg, line, "#111", 5);
+    svg.leaf(
+        "path",
+        "fill",
+        "none",
+        "stroke",
+        "#fff",
+        "stroke-width",
+        2,
+        "stroke-dasharray",
+        "2 4",
+        "d",
+        line);
+  }
+
   /** A straightedge on two high places. */
   static void edge(Svg svg, Coordinate from, Coordinate to) {
     PathData line = new PathData().line(from, to);

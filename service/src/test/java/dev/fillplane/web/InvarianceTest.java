@@ -89,7 +89,8 @@ class InvarianceTest {
         ((ObjectNode) note).removeAll();
       }
     }
-    for (String list : List.of("/safety", "/warnings", "/pour/reasons", "/pour/changes")) {
+    for (String list :
+        List.of("/safety", "/warnings", "/pour/reasons", "/pour/changes", "/drying/curing")) {
       bare.at(list).forEach(said -> ((ObjectNode) said).remove(List.of("text", "detail")));
     }
     return bare;

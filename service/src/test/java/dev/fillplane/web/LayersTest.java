@@ -56,7 +56,17 @@ class LayersTest {
     String svg = RunningService.post("/v1/depth-maps", request).asString();
     assertTrue(svg.contains("grind first, height to take off"));
     assertTrue(svg.contains(">grind "));
-    assertTrue(svg.contains("edge of a lower lift: pour it first"));
+    assertTrue(svg.contains("pocket or lower lift: pour it first"));
+  }
+
+  @Test
+  void jointsAndWhatIsKeptOpenAreDrawn() {
+    String svg =
+        RunningService.post("/v1/depth-maps", RunningService.example("features.json")).asString();
+    assertTrue(svg.contains("joint with a stop, height in mm"));
+    assertTrue(svg.contains(">moving joint "));
+    assertTrue(svg.contains("kept open, not poured"));
+    assertTrue(svg.contains(">drain<"));
   }
 
   @Test
@@ -68,7 +78,7 @@ class LayersTest {
       assertEquals("urn:fillplane:problem:bad-request", answer.path("type"));
       assertEquals(
           "The parameter layers must be a list, with commas, of: depth, contours, readings,"
-              + " ribbons, guides, next, ground, lifts, deviation, gaps.",
+              + " ribbons, guides, next, ground, passes, deviation, gaps.",
           answer.path("detail"));
     }
   }
