@@ -15,7 +15,6 @@ import dev.fillplane.flatness.FlatnessCheck;
 import dev.fillplane.flatness.FlatnessLimit;
 import dev.fillplane.flatness.FlatnessSummary;
 import dev.fillplane.flatness.GapLimit;
-import dev.fillplane.heat.AirReport;
 import dev.fillplane.heat.Conditions;
 import dev.fillplane.heat.Drying;
 import dev.fillplane.heat.DryingPlan;
@@ -172,7 +171,7 @@ public final class Planner {
         rails,
         flatness,
         drying,
-        safety(depth, sheet, bags, pour, rails, drying.air()),
+        safety(depth, sheet, bags, pour, rails, drying),
         findings.warnings(),
         computed);
   }
@@ -261,12 +260,7 @@ public final class Planner {
   }
 
   private List<Note> safety(
-      DepthSummary depth,
-      DataSheet sheet,
-      Bags bags,
-      Pour pour,
-      List<Rail> rails,
-      Optional<AirReport> air) {
+      DepthSummary depth, DataSheet sheet, Bags bags, Pour pour, List<Rail> rails, Drying drying) {
     return SafetyNotes.of(
         SafetyInput.of(
             request.rooms(),
@@ -279,7 +273,7 @@ public final class Planner {
             rails.size(),
             request.premises(),
             request.features(),
-            air));
+            drying));
   }
 
   /** What is assumed since nobody told it, and what this version keeps simple. */

@@ -2,6 +2,7 @@ package dev.fillplane.safety;
 
 import dev.fillplane.depth.DepthSummary;
 import dev.fillplane.heat.AirReport;
+import dev.fillplane.heat.Drying;
 import dev.fillplane.heat.Site;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.pour.Crew;
@@ -28,7 +29,7 @@ import java.util.Optional;
  * @param rails screed rails set up
  * @param premises what of the place can hurt
  * @param features what there is in the floor
- * @param air over the floor, where its humidity is told
+ * @param drying what base and air say to the pour
  */
 public record SafetyInput(
     List<Room> rooms,
@@ -44,7 +45,7 @@ public record SafetyInput(
     int rails,
     Premises premises,
     List<Feature> features,
-    Optional<AirReport> air) {
+    Drying drying) {
 
   /** Copies the lists. */
   public SafetyInput {
@@ -64,7 +65,7 @@ public record SafetyInput(
       int rails,
       Premises premises,
       List<Feature> features,
-      Optional<AirReport> air) {
+      Drying drying) {
     return new SafetyInput(
         rooms,
         depth.pouredArea(),
@@ -79,7 +80,7 @@ public record SafetyInput(
         rails,
         premises,
         features,
-        air);
+        drying);
   }
 
   boolean mixes() {
@@ -88,6 +89,11 @@ public record SafetyInput(
 
   boolean grinds() {
     return grindArea > 0;
+  }
+
+  /** The air over the floor, where its humidity is told. */
+  Optional<AirReport> air() {
+    return drying.air();
   }
 
   /** Whether anything is done at all. */

@@ -34,6 +34,7 @@ public final class SafetyNotes {
           new HeatStress(),
           new DampBase(),
           new DryingAir(),
+          new WetSlab(),
           new PowerNearWater(),
           new HiddenCables(),
           new FloorOpenings(),

@@ -2,9 +2,12 @@ package dev.fillplane.safety;
 
 import dev.fillplane.heat.AirReport;
 import dev.fillplane.heat.AirVerdict;
+import dev.fillplane.heat.Drying;
 import dev.fillplane.heat.EvaporationBand;
 import dev.fillplane.heat.EvaporationLimit;
+import dev.fillplane.heat.MoistureVerdict;
 import dev.fillplane.heat.Site;
+import dev.fillplane.heat.SlabMoisture;
 import dev.fillplane.material.Binder;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.material.TemperatureRange;
@@ -39,6 +42,7 @@ final class Jobs {
   private int rails;
   private OptionalDouble humidity = OptionalDouble.empty();
   private Optional<AirReport> report = Optional.empty();
+  private SlabMoisture slab = slab(MoistureVerdict.UNKNOWN);
   private final List<Feature> features = new ArrayList<>();
   private Optional<Jurisdiction> where = Optional.empty();
   private Optional<OldCovering> oldCovering = Optional.empty();
@@ -135,6 +139,15 @@ final class Jobs {
     return this;
   }
 
+  Jobs slabMoisture(MoistureVerdict verdict) {
+    slab = slab(verdict);
+    return this;
+  }
+
+  private static SlabMoisture slab(MoistureVerdict verdict) {
+    return new SlabMoisture(3, 0.4, verdict, OptionalDouble.of(0.75), Optional.empty());
+  }
+
   Jobs feature(FeatureKind kind) {
     features.add(
         kind.isLine()
@@ -219,7 +232,7 @@ final class Jobs {
         rails,
         premises(),
         features,
-        report);
+        new Drying(0, 0, 0, 3, slab, report, List.of()));
   }
 
   private Premises premises() {

@@ -3,6 +3,7 @@ package dev.fillplane.safety;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.fillplane.heat.MoistureVerdict;
 import dev.fillplane.room.FeatureKind;
 import dev.fillplane.room.Substrate;
 import java.io.IOException;
@@ -41,7 +42,7 @@ class NoteSentencesTest {
               .collect(Collectors.toCollection(TreeSet::new));
       assertEquals(new TreeSet<>(note.values().keySet()), mentioned, note.code());
     }
-    assertEquals(35, codes.size());
+    assertEquals(37, codes.size());
   }
 
   /** Jobs that between them bring up every note. */
@@ -53,7 +54,11 @@ class NoteSentencesTest {
             Jobs.job().room("hall", Substrate.WOOD, 2015).joistSpan(4).allowance(40),
             Jobs.job().allowance(1).solvents().flames().heater(Heater.UNFLUED),
             Jobs.job().heating(FloorHeating.ON).air(33).humidity(0.6).moisture(17, 0.6),
-            Jobs.job().heating(FloorHeating.OFF).base(BaseKind.values()),
+            Jobs.job()
+                .heating(FloorHeating.OFF)
+                .base(BaseKind.values())
+                .grind(40)
+                .slabMoisture(MoistureVerdict.NO_GO),
             Jobs.job()
                 .feature(FeatureKind.DRAIN)
                 .feature(FeatureKind.CABLE)

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.fillplane.heat.MoistureVerdict;
 import dev.fillplane.room.FeatureKind;
 import dev.fillplane.room.Substrate;
 import java.util.List;
@@ -120,6 +121,8 @@ class PremisesNotesTest {
     assertNotes(job().moisture(15.1, 0.1), "+do-not-pour-near-dew-point:NOTICE");
     assertNotes(job().moisture(5, 0.5), "");
     assertNotes(job().moisture(5, 0.51), "+do-not-pour-in-drying-air:NOTICE");
+    assertNotes(job().slabMoisture(MoistureVerdict.GO), "");
+    assertNotes(job().slabMoisture(MoistureVerdict.NO_GO), "+do-not-pour-on-wet-slab:NOTICE");
     assertNotes(job().bags(0, 0).grind(1).moisture(17, 0.9), onlyGrinding());
   }
 
@@ -153,6 +156,16 @@ class PremisesNotesTest {
     assertNotes(job().feature(FeatureKind.CRACK), "");
   }
 
+  /** 8 m2 an hour: over 32 m2 take one person more than 4 h, then APF 10 indoors. */
+  @Test
+  void longGrinding() {
+    assertNotes(job().grind(32), "+silica-at-grinding:WARNING");
+    assertNotes(job().grind(32.1), "+silica-at-long-grinding:WARNING");
+    Note note = note(job().grind(36), "silica-at-long-grinding");
+    assertEquals(10, note.values().get("apf"));
+    assertEquals("4.5", note.values().get("hours"));
+  }
+
   @Test
   void limitsOfTheCountryTold() {
     String all = note(job(), "silica-at-mixing").basis();
@@ -176,6 +189,7 @@ class PremisesNotesTest {
             .feature(FeatureKind.DRAIN)
             .feature(FeatureKind.CABLE)
             .feature(FeatureKind.MOVING_JOINT)
+            .slabMoisture(MoistureVerdict.NO_GO)
             .moisture(17, 0.9);
     assertEquals(List.of(), notes(idle));
   }
