@@ -14,6 +14,7 @@ import dev.fillplane.client.generated.model.Ribbon;
 import dev.fillplane.client.generated.model.RoomsPlane;
 import dev.fillplane.client.generated.model.SafetyNote;
 import dev.fillplane.client.generated.model.Saving;
+import dev.fillplane.client.generated.model.Trouble;
 import java.io.PrintStream;
 import java.util.Comparator;
 import java.util.List;
@@ -41,6 +42,8 @@ final class Summary {
     supplies(out);
     mix(out);
     pour(out);
+    new BatchSummary(plan.getPour().getBatches(), metric).print(out);
+    troubles(out);
     watch(out);
     out.println();
     out.println("This is an estimate. Local code, the data sheet and licensed practice decide.");
@@ -226,6 +229,15 @@ final class Summary {
         plan.getPins().size(),
         plan.getRails().size(),
         plan.getQuantities().getDams().size());
+  }
+
+  private void troubles(PrintStream out) {
+    if (!plan.getTroubles().getCases().isEmpty()) {
+      out.println("If it goes wrong");
+    }
+    for (Trouble trouble : plan.getTroubles().getCases()) {
+      line(out, "  " + trouble.getCode().replace('-', ' '), "%s", trouble.getNow().getText());
+    }
   }
 
   private void watch(PrintStream out) {

@@ -7,6 +7,7 @@ import dev.fillplane.flatness.FlatnessSummary;
 import dev.fillplane.heat.Drying;
 import dev.fillplane.heat.Mix;
 import dev.fillplane.pour.Pour;
+import dev.fillplane.pour.Troubles;
 import dev.fillplane.safety.Note;
 import dev.fillplane.screed.Pin;
 import dev.fillplane.screed.Rail;
@@ -38,6 +39,7 @@ public record Plan(
     List<Rail> rails,
     FlatnessSummary flatness,
     Drying drying,
+    Troubles troubles,
     List<Note> safety,
     List<Finding> warnings,
     Computed computed) {

@@ -31,6 +31,8 @@ import dev.fillplane.pour.CoolerWater;
 import dev.fillplane.pour.HotterThanSheet;
 import dev.fillplane.pour.Pour;
 import dev.fillplane.pour.PourPlanner;
+import dev.fillplane.pour.TroublePlanner;
+import dev.fillplane.pour.TroubleSite;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.room.FeatureCheck;
@@ -171,6 +173,7 @@ public final class Planner {
         rails,
         flatness,
         drying,
+        TroublePlanner.plan(bays, asPoured, pour, troubleSite(mix, quantities, drying)),
         safety(depth, sheet, bags, pour, rails, drying),
         findings.warnings(),
         computed);
@@ -239,6 +242,11 @@ public final class Planner {
     double healing =
         WorkingTime.of(sheet).healingTime(sheet.workingTimeAt(), site.floor(), Math.max(0, depth));
     return Optional.of(new CoolerWater(mix.needed().waterTemperature().getAsDouble(), healing));
+  }
+
+  private TroubleSite troubleSite(Mix mix, Quantities quantities, Drying drying) {
+    return new TroubleSite(
+        request.crew(), mix, quantities.bags().order(), quantities.dams().size(), drying.walkOn());
   }
 
   private FlatnessSummary flatness(LevelledFloor floor, boolean guided) {

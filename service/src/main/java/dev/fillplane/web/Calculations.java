@@ -9,10 +9,12 @@ import dev.fillplane.plan.ElevationsRequest;
 import dev.fillplane.plan.FlatnessCheckRequest;
 import dev.fillplane.plan.FlatnessChecker;
 import dev.fillplane.plan.Methods;
+import dev.fillplane.plan.Plan;
 import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.plan.Planner;
 import dev.fillplane.plan.SurveyPlanRequest;
 import dev.fillplane.plan.SurveyPlanner;
+import dev.fillplane.render.BatchList;
 import dev.fillplane.render.DepthMap;
 import dev.fillplane.render.Layer;
 import dev.fillplane.safety.DustCheckRequest;
@@ -28,6 +30,7 @@ import java.util.Set;
 final class Calculations {
 
   static final String SVG = "image/svg+xml";
+  static final String CSV = "text/csv";
 
   private final Calculation<PlanRequest> plans =
       Calculation.json(
@@ -45,6 +48,12 @@ final class Calculations {
               PlanRequest.class,
               SVG,
               (request, caller) -> depthMap(request, caller)),
+          new Calculation<>(
+              "/v1/batch-lists",
+              "PlanRequest",
+              PlanRequest.class,
+              CSV,
+              (request, caller) -> batchList(request, caller)),
           Calculation.json(
               "/v1/depth-fields",
               "PlanRequest",
@@ -110,6 +119,11 @@ final class Calculations {
   private static String depthMap(PlanRequest request, Calculation.Caller caller) {
     Set<Layer> layers = Layers.of(caller.layers());
     return DepthMap.draw(request, Planner.plan(request, computed(caller)), layers);
+  }
+
+  private static String batchList(PlanRequest request, Calculation.Caller caller) {
+    Plan plan = Planner.plan(request, computed(caller));
+    return BatchList.of(plan.pour().batches(), caller.units());
   }
 
   private static Computed computed(Calculation.Caller caller) {

@@ -11,6 +11,12 @@ record Endpoint<Q>(Calculation<Q> calculation, Desk desk, Slots slots) {
     byte[] body = Body.bytes(context);
     Optional<String> layers = Optional.ofNullable(context.queryParam("layers"));
     byte[] answer = slots.run(() -> desk.answer(calculation, Body.parse(body), layers));
-    context.contentType(calculation.mediaType()).result(answer);
+    context.contentType(contentType()).result(answer);
+  }
+
+  /** Text is not UTF-8 unless somebody says so. */
+  private String contentType() {
+    String type = calculation.mediaType();
+    return type.startsWith("text/") ? type + "; charset=utf-8" : type;
   }
 }

@@ -20,7 +20,6 @@ import java.util.Set;
 final class SurveyImports {
 
   static final String PATH = "/v1/survey-imports";
-  static final String CSV = "text/csv";
 
   private static final int BLOCK = 8_192;
 
@@ -36,7 +35,7 @@ final class SurveyImports {
       throw Refusal.of(Problem.Kind.BAD_REQUEST, "The only parameter here is units.");
     }
     UnitSystem units = UnitsParameter.of(context);
-    byte[] body = Body.bytes(context, CSV);
+    byte[] body = Body.bytes(context, Calculations.CSV);
     checkCharset(Body.mediaType(context));
     byte[] answer = slots.run(() -> answer(body, units));
     context.contentType(Calculation.JSON).result(answer);

@@ -60,6 +60,8 @@ class CommandLineIT {
         "Order of pouring",
         "Wet edge          " + plan.at("/pour/verdict").textValue(),
         " mm deep at x ",
+        "Batches",
+        "If it goes wrong",
         "What to watch",
         "DANGER: ",
         "This is an estimate. Local code, the data sheet and licensed practice decide.");

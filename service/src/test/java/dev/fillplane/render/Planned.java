@@ -82,6 +82,7 @@ record Planned(PlanRequest request, Plan plan) {
             Rails.of(bays, 3),
             null,
             null,
+            null,
             List.of(),
             List.of(),
             new Computed("", "", List.of()));

@@ -123,6 +123,17 @@ class ClientTest {
   }
 
   @Test
+  void listsTheBatches() throws Exception {
+    PlanRequest request = example("sample-us.json", PlanRequest.class);
+    File table = CLIENT.call(() -> PLANS.listBatches(request));
+    List<String> lines = Files.readAllLines(table.toPath());
+    Plan plan = CLIENT.call(() -> PLANS.makePlan(request));
+    assertTrue(lines.get(0).startsWith("bay,batch,bags,water (qt),mix start (min),"), lines.get(0));
+    assertEquals(plan.getPour().getBatches().size(), lines.size() - 1);
+    Files.delete(table.toPath());
+  }
+
+  @Test
   void adjustsElevations() {
     ElevationsRequest request = example("elevations.json", ElevationsRequest.class);
     ElevationsAnswer answer = CLIENT.call(() -> PARTS.adjustElevations(request));
@@ -271,7 +282,7 @@ class ClientTest {
     Capabilities capabilities = CLIENT.call(CATALOGUES::getCapabilities);
     assertTrue(capabilities.getOperations().contains("makePlan"));
     assertTrue(capabilities.getOperations().contains("planSurvey"));
-    assertEquals(24, capabilities.getOperations().size());
+    assertEquals(25, capabilities.getOperations().size());
     assertFalse(capabilities.getDefaults().isEmpty());
     assertFalse(capabilities.getRanges().isEmpty());
     assertEquals(Settings.BODY_BYTES, capabilities.getLimits().getBodyBytes());
