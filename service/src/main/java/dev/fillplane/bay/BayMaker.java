@@ -32,6 +32,11 @@ record BayMaker(Room room, int lift, boolean pocket, PassDepth depth, RibbonRule
   Bay make(String id, Polygon part, Polygon walls, List<Position> places, boolean known) {
     TravelChoice choice =
         new TravelChooser(part, Directions.of(walls), depth, rule.longestFront()).choose(places);
+    return make(id, part, choice, known);
+  }
+
+  /** The bay of a part with a travel that is chosen. */
+  Bay make(String id, Polygon part, TravelChoice choice, boolean known) {
     List<Strip> strips = StripCutter.cut(part, choice, depth, rule);
     double area = 0;
     double volume = 0;

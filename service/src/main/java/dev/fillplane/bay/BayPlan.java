@@ -5,8 +5,11 @@ import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
 import dev.fillplane.room.Feature;
 import dev.fillplane.room.OpeningKind;
+import dev.fillplane.room.Position;
 import dev.fillplane.room.Room;
 import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
 
 /**
  * The bays of a floor in the order of the pour, cut into ribbons.
@@ -59,6 +62,24 @@ public final class BayPlan {
   public static BayPlan of(
       List<Room> rooms, List<Feature> features, List<Layer> layers, RibbonRule rule) {
     return new BayPlanner(rooms, features, layers, rule).plan();
+  }
+
+  /**
+   * Plans one bay of a whole room that is poured straight from one place to another.
+   *
+   * @param room a valid room
+   * @param from where the pour begins
+   * @param wayOut where it ends and people leave; not at {@code from}
+   */
+  public static BayPlan toward(
+      Room room, Position from, Position wayOut, Depths depths, RibbonRule rule) {
+    Polygon floor = room.outline().polygon();
+    Travel travel = Travel.toward(from, wayOut.x() - from.x(), wayOut.y() - from.y());
+    Envelope extent = travel.toFrame().transform(floor).getEnvelopeInternal();
+    Layer layer = Layer.whole(depths);
+    BayMaker maker = new BayMaker(room, layer.lift(), false, PassDepth.first(layer), rule);
+    Bay bay = maker.make(room.id(), floor, new TravelChoice(travel, wayOut, extent), true);
+    return new BayPlan(List.of(bay), List.of(), rule);
   }
 
   /** The bays in the order of the pour; those of whole rooms come last. */

@@ -4,12 +4,15 @@ import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.FindingsException;
 import dev.fillplane.finding.Place;
 import dev.fillplane.pour.Verdict;
+import dev.fillplane.target.Prices;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Plans a request and variations of it and puts them side by side: pours that hold or are tight
@@ -27,16 +30,13 @@ public final class Comparer {
    * Compares.
    *
    * @throws FindingsException if names are told twice, or costs are wanted of requests without
-   *     prices
+   *     prices or with prices of different currencies
    */
   public static Comparison compare(PlanRequest base, List<Variation> variations, ComparedBy by) {
     Findings findings = new Findings();
     checkNames(variations, findings);
-    boolean priced =
-        base.target().prices().isPresent()
-            || variations.stream().anyMatch(v -> v.request().target().prices().isPresent());
-    if (by == ComparedBy.COST && !priced) {
-      findings.error("cost-needs-prices", Place.root().at("by"));
+    if (by == ComparedBy.COST) {
+      checkPrices(base, variations, findings);
     }
     findings.throwIfErrors();
     List<ComparisonRow> others = new ArrayList<>();
@@ -57,6 +57,20 @@ public final class Comparer {
             "variation",
             variations.get(i).name());
       }
+    }
+  }
+
+  /** Amounts of two currencies have no order. */
+  private static void checkPrices(PlanRequest base, List<Variation> variations, Findings findings) {
+    Set<Optional<String>> currencies =
+        Stream.concat(Stream.of(base), variations.stream().map(Variation::request))
+            .flatMap(request -> request.target().prices().stream())
+            .map(Prices::currency)
+            .collect(Collectors.toSet());
+    if (currencies.isEmpty()) {
+      findings.error("cost-needs-prices", Place.root().at("by"));
+    } else if (currencies.size() > 1) {
+      findings.error("currencies-differ", Place.root().at("by"));
     }
   }
 

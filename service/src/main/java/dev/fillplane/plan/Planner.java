@@ -24,13 +24,9 @@ import dev.fillplane.heat.Site;
 import dev.fillplane.heat.Slab;
 import dev.fillplane.heat.SlabCheck;
 import dev.fillplane.heat.SlabMoisture;
-import dev.fillplane.heat.WorkingTime;
 import dev.fillplane.material.Catalogue;
 import dev.fillplane.material.DataSheet;
-import dev.fillplane.pour.CoolerWater;
-import dev.fillplane.pour.HotterThanSheet;
 import dev.fillplane.pour.Pour;
-import dev.fillplane.pour.PourPlanner;
 import dev.fillplane.pour.TroublePlanner;
 import dev.fillplane.pour.TroubleSite;
 import dev.fillplane.quantity.Amount;
@@ -148,7 +144,7 @@ public final class Planner {
             findings);
     BayPlan bays = bays(floor, quantities, asPoured);
     findings.throwIfErrors();
-    Pour pour = pour(bays, mix, asPoured, depth.mean());
+    Pour pour = pour(bays, floor, quantities, depth, asPoured, mix);
     List<Pin> pins = Pins.of(bays);
     List<Rail> rails = Rails.of(bays, request.equipment().screedLength());
     FlatnessSummary flatness = flatness(floor, !pins.isEmpty() || !rails.isEmpty());
@@ -214,34 +210,38 @@ public final class Planner {
   }
 
   private BayPlan bays(LevelledFloor floor, Quantities quantities, DataSheet sheet) {
-    List<Double> lifts = quantities.lifts().stream().map(Lift::maximumDepth).toList();
-    BayPlan bays =
-        BayPlan.of(
-            request.rooms(),
-            request.features(),
-            Layers.of(floor.field(), lifts),
-            request.crew().ribbons(batch(sheet)));
+    BayPlan bays = cut(floor, quantities, sheet);
     bays.warn(request.rooms(), ROOT.at("rooms"), findings);
     return bays;
   }
 
-  private Pour pour(BayPlan bays, Mix mix, DataSheet sheet, double depth) {
-    Pour pour =
-        PourPlanner.plan(bays, sheet, request.crew(), mix.healingTime(), cooler(mix, sheet, depth));
-    double hottest = sheet.temperatureRange().to();
-    boolean siteTooHot = Math.max(site.air(), site.floor()) > hottest;
-    return HotterThanSheet.judge(pour, siteTooHot, mix.mixTemperature() > hottest);
+  private BayPlan cut(LevelledFloor floor, Quantities quantities, DataSheet sheet) {
+    List<Double> lifts = quantities.lifts().stream().map(Lift::maximumDepth).toList();
+    return BayPlan.of(
+        request.rooms(),
+        request.features(),
+        Layers.of(floor.field(), lifts),
+        request.crew().ribbons(batch(sheet)));
   }
 
-  /** The healing time with the water that would bring the mix to the sheet's temperature. */
-  private Optional<CoolerWater> cooler(Mix mix, DataSheet sheet, double depth) {
-    if (mix.needed().waterTemperature().isEmpty()
-        || mix.needed().waterTemperature().getAsDouble() >= site.water()) {
-      return Optional.empty();
-    }
-    double healing =
-        WorkingTime.of(sheet).healingTime(sheet.workingTimeAt(), site.floor(), Math.max(0, depth));
-    return Optional.of(new CoolerWater(mix.needed().waterTemperature().getAsDouble(), healing));
+  private Pour pour(
+      BayPlan bays,
+      LevelledFloor floor,
+      Quantities quantities,
+      DepthSummary depth,
+      DataSheet sheet,
+      Mix mix) {
+    PourJob job =
+        new PourJob(
+            site,
+            request.crew(),
+            depth.pouredArea(),
+            depth.volume(),
+            depth.mean(),
+            depth.minimum(),
+            depth.maximum(),
+            other -> cut(floor, quantities, other));
+    return job.pour(bays, sheet, mix);
   }
 
   private TroubleSite troubleSite(Mix mix, Quantities quantities, Drying drying) {

@@ -80,6 +80,23 @@ public record Crew(
         Optional.empty());
   }
 
+  /** The same with all its barrels filled ahead. */
+  Crew allFilled() {
+    return new Crew(
+        people,
+        mixers,
+        barrels,
+        barrels,
+        bagsPerBatch,
+        placing,
+        carryDistance,
+        waterTime,
+        mixTime,
+        betweenBays,
+        breaks,
+        start);
+  }
+
   /** The same work by other people with other tools. */
   Crew with(int people, int mixers, int barrels, int bagsPerBatch) {
     return new Crew(

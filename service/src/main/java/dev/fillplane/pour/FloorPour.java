@@ -8,35 +8,33 @@ package dev.fillplane.pour;
  * @param way who of them works with what
  * @param run how it went
  * @param ages the oldest of it
- * @param healingTime from first water until an edge no longer closes
+ * @param healing how long edges heal
  */
-record FloorPour(LaidFloor floor, Crew crew, Way way, CrewRun run, Ages ages, double healingTime) {
+record FloorPour(LaidFloor floor, Crew crew, Way way, CrewRun run, Ages ages, Healing healing) {
 
   /** Share of the healing time that is kept back (common practice, no source). */
   static final double RESERVE = 0.25;
 
-  FloorPour(LaidFloor floor, Crew crew, Way way, CrewRun run, double healingTime) {
-    this(floor, crew, way, run, Ages.of(floor, run), healingTime);
+  FloorPour(LaidFloor floor, Crew crew, Way way, CrewRun run, Healing healing) {
+    this(floor, crew, way, run, Ages.of(floor, run), healing);
   }
 
   Verdict verdict() {
-    return verdict(ages.deciding(), healingTime);
-  }
-
-  static Verdict verdict(double age, double healingTime) {
-    if (age <= (1 - RESERVE) * healingTime) {
-      return Verdict.HOLDS;
-    }
-    return age <= healingTime ? Verdict.TIGHT : Verdict.BREAKS;
+    return healing.verdict(ages.deciding());
   }
 
   boolean holds() {
     return verdict() == Verdict.HOLDS;
   }
 
+  /** Whether every edge leaves the reserve, however hot it is. */
+  boolean inTime() {
+    return ages.deciding() <= healing.limit();
+  }
+
   /** The age that decides as a share of the healing time. */
   double strain() {
-    return healingTime > 0 ? ages.deciding() / healingTime : Double.MAX_VALUE;
+    return healing.time() > 0 ? ages.deciding() / healing.time() : Double.MAX_VALUE;
   }
 
   /** From the start of the work to the last batch on the floor. */

@@ -39,6 +39,15 @@ record LaidBay(Bay bay, List<LaidStrip> strips, double batch, int firstBatch, in
     return Math.max(0, Math.min(batch, volume() - batchInBay * batch));
   }
 
+  /** The first of its strips that a batch reaches into; the last if none does. */
+  int stripOf(int batchInBay) {
+    int strip = 0;
+    while (strip < strips.size() - 1 && strips.get(strip).last() < batchInBay) {
+      strip++;
+    }
+    return strip;
+  }
+
   /** Floor that each of its batches covers. */
   double[] areas() {
     double[] areas = new double[batches()];

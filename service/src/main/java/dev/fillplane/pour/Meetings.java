@@ -78,6 +78,30 @@ final class Meetings {
     return ends;
   }
 
+  /** Of the meetings with edges older than {@code age} that whose edge gets so old first; or -1. */
+  int firstOlder(double age, BatchTimes times) {
+    int first = -1;
+    for (int i = 0; i < made.length; i++) {
+      boolean sooner = first < 0 || times.firstWater(made[i]) < times.firstWater(made[first]);
+      if (age(i, times) > age && sooner) {
+        first = i;
+      }
+    }
+    return first;
+  }
+
+  int ribbon(int meeting) {
+    return ribbon[meeting];
+  }
+
+  int made(int meeting) {
+    return made[meeting];
+  }
+
+  int met(int meeting) {
+    return met[meeting];
+  }
+
   /** Age of the oldest edge of all when it is met; 0 where nothing meets. */
   double oldest(BatchTimes times) {
     double oldest = 0;

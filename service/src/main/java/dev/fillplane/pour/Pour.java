@@ -5,12 +5,14 @@ import dev.fillplane.finding.Remark;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.Measured;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The pour of the whole floor by one clock, bay after bay. Times count from the start of the work.
  *
  * @param verdict the worst of its bays
  * @param reasons why
+ * @param lostEdge where and when it breaks, if it does
  * @param batches in the order of mixing
  * @param workers all of the crew, and what they do
  * @param totals of the batches
@@ -20,6 +22,7 @@ import java.util.List;
 public record Pour(
     Verdict verdict,
     List<Remark> reasons,
+    Optional<LostEdge> lostEdge,
     List<PouredBay> bays,
     List<Batch> batches,
     List<Worker> workers,

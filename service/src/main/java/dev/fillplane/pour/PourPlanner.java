@@ -6,7 +6,6 @@ import dev.fillplane.bay.Strip;
 import dev.fillplane.material.DataSheet;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -37,31 +36,32 @@ public final class PourPlanner {
    * @param bays the bays, at least one, in the order of the pour
    * @param sheet the underlayment
    * @param crew who pours
-   * @param healingTime from first water until an edge no longer closes, as it will be on site
-   * @param cooler cooler water that could be had, if any
+   * @param healing how long edges will heal on site
+   * @param others other ways to pour the floor, those of least effort first
    */
   public static Pour plan(
-      BayPlan bays, DataSheet sheet, Crew crew, double healingTime, Optional<CoolerWater> cooler) {
+      BayPlan bays, DataSheet sheet, Crew crew, Healing healing, List<OtherPour> others) {
     Rehearsals rehearsals = new Rehearsals(bays, sheet);
-    FloorPour pour = rehearsals.best(crew, healingTime);
+    FloorPour pour = rehearsals.best(crew, healing);
     Timeline timeline = new Timeline(pour, sheet);
     return new Pour(
         pour.verdict(),
         Reasons.of(pour, TaskTimes.of(crew, sheet)),
+        Losses.first(pour),
         pouredBays(pour),
         timeline.batches(),
         timeline.workers(),
         timeline.totals(),
         bays.joints(),
-        new CrewNeed(crew.people(), crew.mixers(), needed(rehearsals, crew, healingTime)),
-        Changes.of(rehearsals, pour, cooler),
+        new CrewNeed(crew.people(), crew.mixers(), needed(rehearsals, crew, healing)),
+        Changes.of(rehearsals, pour, others),
         pour.duration());
   }
 
-  private static OptionalInt needed(Rehearsals rehearsals, Crew crew, double healingTime) {
+  private static OptionalInt needed(Rehearsals rehearsals, Crew crew, Healing healing) {
     for (int people = 1; people <= MOST_PEOPLE; people++) {
       Crew some = crew.with(people, crew.mixers(), crew.barrels(), crew.bagsPerBatch());
-      if (FloorPour.verdict(rehearsals.age(some), healingTime) == Verdict.HOLDS) {
+      if (healing.verdict(rehearsals.age(some)) == Verdict.HOLDS) {
         return OptionalInt.of(people);
       }
     }

@@ -19,8 +19,8 @@ final class Reasons {
   private Reasons() {}
 
   /**
-   * The oldest edge or batch, late rolling, what sets the pace, a crew that is small, and fronts
-   * that are too long for hands.
+   * The oldest edge or batch, what is lost first, late rolling, what sets the pace, a crew that is
+   * small, fronts that are too long for hands, and heat that no sheet speaks for.
    */
   static List<Remark> of(FloorPour pour, TaskTimes times) {
     if (pour.floor().batches() == 0) {
@@ -28,17 +28,21 @@ final class Reasons {
     }
     List<Remark> reasons = new ArrayList<>();
     double soonest = times.soonest(1);
-    if (soonest > pour.healingTime()) {
+    if (soonest > pour.healing().time()) {
       reasons.add(Remark.of("no-time-to-place", "needed", time(soonest), "healing", healing(pour)));
     }
     LaidBay worst = OldestEdge.of(pour).bay();
     reasons.add(oldest(pour));
-    if (pour.ages().roll() > pour.healingTime()) {
+    Losses.first(pour).ifPresent(lost -> reasons.add(lost(lost)));
+    if (pour.ages().roll() > pour.healing().time()) {
       reasons.add(
           Remark.of("rolled-late", "age", time(pour.ages().roll()), "healing", healing(pour)));
     }
     reasons.add(pace(pour, times, worst));
     addCrewAndFronts(pour, reasons);
+    if (!pour.healing().vouched()) {
+      reasons.add(Remark.of("hotter-than-sheet"));
+    }
     return reasons;
   }
 
@@ -86,12 +90,27 @@ final class Reasons {
         healing(pour));
   }
 
+  private static Remark lost(LostEdge lost) {
+    return Remark.of(
+        "edge-lost",
+        "bay",
+        lost.bay(),
+        "ribbon",
+        lost.ribbon(),
+        "at",
+        time(lost.at()),
+        "batch",
+        lost.batch(),
+        "met",
+        time(lost.met()));
+  }
+
   private static Amount limit(FloorPour pour) {
-    return time((1 - FloorPour.RESERVE) * pour.healingTime());
+    return time(pour.healing().limit());
   }
 
   private static Amount healing(FloorPour pour) {
-    return time(pour.healingTime());
+    return time(pour.healing().time());
   }
 
   private static Remark pace(FloorPour pour, TaskTimes times, LaidBay bay) {

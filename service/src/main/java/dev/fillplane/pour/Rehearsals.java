@@ -31,8 +31,22 @@ final class Rehearsals {
     this.sheet = sheet;
   }
 
+  BayPlan plan() {
+    return plan;
+  }
+
+  DataSheet sheet() {
+    return sheet;
+  }
+
+  /** Runs on another floor or with another material; these where neither differs. */
+  Rehearsals on(BayPlan otherPlan, DataSheet otherSheet) {
+    boolean same = otherPlan == plan && otherSheet.equals(sheet);
+    return same ? this : new Rehearsals(otherPlan, otherSheet);
+  }
+
   /** The pour of the floor by a crew in its best way. */
-  FloorPour best(Crew crew, double healingTime) {
+  FloorPour best(Crew crew, Healing healing) {
     LaidFloor floor = floor(crew);
     Way best = null;
     Outcome least = null;
@@ -43,7 +57,7 @@ final class Rehearsals {
         best = way;
       }
     }
-    return new FloorPour(floor, crew, best, run(crew, best), healingTime);
+    return new FloorPour(floor, crew, best, run(crew, best), healing);
   }
 
   /** The age that decides, in the best way of a crew. */

@@ -54,6 +54,6 @@ public final class TroublePlanner {
     }
     Crew fewer = crew.with(crew.people(), crew.mixers() - 1, crew.barrels(), crew.bagsPerBatch());
     double age = new Rehearsals(bays, sheet).age(fewer);
-    return FloorPour.verdict(age, site.mix().healingTime()) == Verdict.HOLDS;
+    return Healing.of(site.mix().healingTime()).verdict(age) == Verdict.HOLDS;
   }
 }

@@ -19,7 +19,7 @@ import java.util.Arrays;
  * <p>Some depths have no such layers: with 10 to 12 mm a layer, 15 mm are too much for one and too
  * little for two. Then all are equally thick, which is too thin, and a warning says so.
  */
-final class LiftRule {
+public final class LiftRule {
 
   /** More layers than this are no levelling job. */
   static final int MOST = 20;
@@ -34,14 +34,15 @@ final class LiftRule {
   private final double least;
   private final double largest;
 
-  LiftRule(double deepest, DataSheet sheet) {
+  /** The layers of a pour that is {@code deepest} m at its deepest place. */
+  public LiftRule(double deepest, DataSheet sheet) {
     this.deepest = deepest;
     this.least = sheet.minimumLift();
     this.largest = sheet.maximumLift();
   }
 
   /** How many layers; at least 1. */
-  int number() {
+  public int number() {
     return Math.max(1, (int) Math.ceil(deepest / largest - ROUNDING));
   }
 
@@ -70,7 +71,7 @@ final class LiftRule {
   }
 
   /** Says that one layer is not enough, and what is wrong with so many. */
-  void warn(Place place, Findings findings) {
+  public void warn(Place place, Findings findings) {
     int number = number();
     Amount depth = Amount.of(deepest, Dimension.HEIGHT);
     Amount maximum = Amount.of(largest, Dimension.HEIGHT);

@@ -12,6 +12,8 @@ import dev.fillplane.plan.Methods;
 import dev.fillplane.plan.Plan;
 import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.plan.Planner;
+import dev.fillplane.plan.PourCheckRequest;
+import dev.fillplane.plan.PourChecker;
 import dev.fillplane.plan.SurveyPlanRequest;
 import dev.fillplane.plan.SurveyPlanner;
 import dev.fillplane.render.BatchList;
@@ -94,6 +96,11 @@ final class Calculations {
               "DustCheckRequest",
               DustCheckRequest.class,
               (request, caller) -> DustChecker.check(request)),
+          Calculation.json(
+              "/v1/pour-checks",
+              "PourCheckRequest",
+              PourCheckRequest.class,
+              (request, caller) -> PourChecker.check(request)),
           Calculation.json(
               "/v1/flatness-checks",
               "FlatnessCheckRequest",

@@ -74,7 +74,8 @@ record Capabilities(
       int readings,
       int tableValues,
       int cells,
-      int batches) {}
+      int batches,
+      int variations) {}
 
   /** What {@code contract} and {@code settings} promise. */
   static Capabilities of(Contract contract, Settings settings) {
@@ -86,7 +87,8 @@ record Capabilities(
             contract.schema("Setup").at("/properties/readings/maxItems").asInt(),
             contract.schema("Table").at("/properties/values/maxItems").asInt(),
             CellSize.MOST_CELLS,
-            BatchLimit.MOST);
+            BatchLimit.MOST,
+            contract.schema("ComparisonRequest").at("/properties/variations/maxItems").asInt());
     return new Capabilities(
         Version.TEXT,
         contract.document().findValuesAsText("operationId"),

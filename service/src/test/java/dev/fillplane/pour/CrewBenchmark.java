@@ -5,7 +5,6 @@ import dev.fillplane.bay.TestRooms;
 import dev.fillplane.bay.TiltedDepths;
 import dev.fillplane.material.DataSheet;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -57,12 +56,12 @@ public class CrewBenchmark {
   /** The usual crew on a day on which nothing holds, so that every change is tried. */
   @Benchmark
   public Pour wholePour() {
-    return PourPlanner.plan(unit, SHEET, Crew.usual(), 200, Optional.of(new CoolerWater(10, 240)));
+    return PourPlanner.plan(unit, SHEET, Crew.usual(), Healing.of(200), List.of());
   }
 
   /** A large crew. */
   @Benchmark
   public Pour wholePourOfManyPeople() {
-    return PourPlanner.plan(unit, SHEET, Crew.of(8, 4, 8, 1), 200, Optional.empty());
+    return PourPlanner.plan(unit, SHEET, Crew.of(8, 4, 8, 1), Healing.of(200), List.of());
   }
 }

@@ -13,9 +13,9 @@ import dev.fillplane.bay.TiltedDepths;
 import dev.fillplane.finding.Remark;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.quantity.Amount;
+import dev.fillplane.quantity.Dimension;
 import dev.fillplane.room.Room;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 class PourPlannerTest {
 
   private static final DataSheet SHEET = TestSheets.usual();
-  private static final Optional<CoolerWater> NO_WATER = Optional.empty();
+  private static final List<OtherPour> NONE = List.of();
   private static final double WARM = 5 * 60;
   private static final double COOL = 11.5 * 60;
 
@@ -41,7 +41,7 @@ class PourPlannerTest {
         TestRooms.room("room", TestRooms.rectangle(0, 0, 1.2, 2), TestRooms.exit(1.2, 0, 1.2, 1));
     RibbonRule rule = new RibbonRule(0.015, 0.4, 0.4, 400);
     BayPlan plan = BayPlan.of(List.of(room), TiltedDepths.even(0.010), rule);
-    Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), COOL, NO_WATER);
+    Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), Healing.of(COOL), NONE);
 
     List<Ribbon> ribbons = pour.bays().get(0).ribbons();
     assertEquals(3, ribbons.size());
@@ -109,7 +109,7 @@ class PourPlannerTest {
   @Test
   void onePersonAloneBreaksInWarmAir() {
     BayPlan five = plan(TestRooms.passage(), 0.075 / (8 * 1.2));
-    Pour pour = PourPlanner.plan(five, SHEET, crew(1, 1), WARM, NO_WATER);
+    Pour pour = PourPlanner.plan(five, SHEET, crew(1, 1), Healing.of(WARM), NONE);
     assertEquals(5, pour.batches().size());
     assertEquals(Verdict.BREAKS, pour.verdict());
   }
@@ -121,8 +121,8 @@ class PourPlannerTest {
   @Test
   void passageOfFiveBagsFallsBehindInTheHeat() {
     BayPlan five = plan(TestRooms.passage(), 0.075 / (8 * 1.2));
-    CoolerWater cooler = new CoolerWater(10, COOL);
-    Pour pour = PourPlanner.plan(five, SHEET, crew(3, 1), WARM, Optional.of(cooler));
+    OtherPour cooler = cooler(five, 10, COOL);
+    Pour pour = PourPlanner.plan(five, SHEET, crew(3, 1), Healing.of(WARM), List.of(cooler));
     assertEquals(Verdict.BREAKS, pour.verdict());
     assertEquals(
         List.of("cooler-water"), pour.changes().stream().map(c -> c.remark().code()).toList());
@@ -136,7 +136,11 @@ class PourPlannerTest {
   void threePeopleHoldOnACoolDay() {
     Pour pour =
         PourPlanner.plan(
-            plan(TestRooms.passage(), 0.075 / (8 * 1.2)), SHEET, crew(3, 1), COOL, NO_WATER);
+            plan(TestRooms.passage(), 0.075 / (8 * 1.2)),
+            SHEET,
+            crew(3, 1),
+            Healing.of(COOL),
+            NONE);
     assertEquals(Verdict.HOLDS, pour.verdict());
     assertEquals(List.of(), pour.changes());
     assertEquals(OptionalInt.of(2), pour.crew().needed());
@@ -146,7 +150,7 @@ class PourPlannerTest {
   void leastChangesThatHoldAreListed() {
     // Edges are 455 s old with one mixer, 335 s with two.
     BayPlan plan = plan(TestRooms.hall(), 0.009);
-    Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), 500, NO_WATER);
+    Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), Healing.of(500), NONE);
     assertEquals(Verdict.TIGHT, pour.verdict());
     assertEquals(
         List.of("one-more-mixer", "one-more-person-and-mixer", "two-more-people-and-mixer"),
@@ -157,8 +161,8 @@ class PourPlannerTest {
   @Test
   void threeChangesAreEnough() {
     BayPlan plan = plan(TestRooms.hall(), 0.009);
-    Optional<CoolerWater> cooler = Optional.of(new CoolerWater(8, 3600));
-    Pour pour = PourPlanner.plan(plan, SHEET, crew(1, 1), 640, cooler);
+    List<OtherPour> cooler = List.of(cooler(plan, 8, 3600));
+    Pour pour = PourPlanner.plan(plan, SHEET, crew(1, 1), Healing.of(640), cooler);
     assertEquals(
         List.of("cooler-water", "one-more-person", "one-more-person-and-mixer"),
         pour.changes().stream().map(c -> c.remark().code()).toList());
@@ -169,7 +173,7 @@ class PourPlannerTest {
     Room closet = TestRooms.room("closet", TestRooms.rectangle(10, 0, 1, 1));
     BayPlan plan =
         BayPlan.of(List.of(TestRooms.hall(), closet), TiltedDepths.even(0.009), TestRooms.BUCKETS);
-    Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), 400, NO_WATER);
+    Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), Healing.of(400), NONE);
     // The closet takes one batch, its edges are 215 s old; those of the hall 455 s.
     assertEquals("closet", pour.bays().get(0).id());
     assertEquals(Verdict.BREAKS, pour.verdict());
@@ -179,14 +183,84 @@ class PourPlannerTest {
   @Test
   void bestChangeIsToldWhereNoneHolds() {
     BayPlan plan = plan(TestRooms.hall(), 0.009);
-    Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), 350, NO_WATER);
+    Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), Healing.of(350), NONE);
     assertEquals(Verdict.BREAKS, pour.verdict());
     assertEquals(1, pour.changes().size());
     assertEquals("one-more-mixer", pour.changes().get(0).remark().code());
     assertEquals(Verdict.TIGHT, pour.changes().get(0).verdict());
     // Nothing helps once a batch is stiff before it is on the floor.
-    Pour stiff = PourPlanner.plan(plan, SHEET, Crew.of(12, 9, 30, 1), 60, NO_WATER);
+    Pour stiff = PourPlanner.plan(plan, SHEET, Crew.of(12, 9, 30, 1), Healing.of(60), NONE);
     assertEquals(Verdict.BREAKS, stiff.verdict());
+  }
+
+  /**
+   * Three ribbons of 8 L in batches of 15 L as above: first water of batch 1 at 90 s. Its edge
+   * heals for 400 s, until 490 s; batch 2 meets it at 545 s.
+   */
+  @Test
+  void whereAndWhenAPourIsLost() {
+    Room room =
+        TestRooms.room("room", TestRooms.rectangle(0, 0, 1.2, 2), TestRooms.exit(1.2, 0, 1.2, 1));
+    RibbonRule rule = new RibbonRule(0.015, 0.4, 0.4, 400);
+    BayPlan plan = BayPlan.of(List.of(room), TiltedDepths.even(0.010), rule);
+    Pour lost = PourPlanner.plan(plan, SHEET, crew(3, 1), Healing.of(400), NONE);
+    assertEquals(new LostEdge("room", 1, 2, 490, 545), lost.lostEdge().orElseThrow());
+    assertEquals("edge-lost", lost.reasons().get(1).code());
+    Pour stiff = PourPlanner.plan(plan, SHEET, crew(3, 1), Healing.of(200), NONE);
+    assertEquals(new LostEdge("room", 1, 1, 290, 305), stiff.lostEdge().orElseThrow());
+    Pour tight = PourPlanner.plan(plan, SHEET, crew(3, 1), Healing.of(456), NONE);
+    assertEquals(Verdict.TIGHT, tight.verdict());
+    assertTrue(tight.lostEdge().isEmpty());
+  }
+
+  @Test
+  void hotterThanTheSheetIsTightAtBest() {
+    BayPlan plan = plan(TestRooms.passage(), 0.0078);
+    OtherPour cooler = cooler(plan, 10, COOL);
+    Pour pour =
+        PourPlanner.plan(plan, SHEET, crew(3, 1), new Healing(COOL, false), List.of(cooler));
+    assertEquals(Verdict.TIGHT, pour.verdict());
+    assertTrue(codes(pour.reasons()).contains("hotter-than-sheet"));
+    assertEquals(OptionalInt.empty(), pour.crew().needed());
+    assertEquals(List.of("cooler-water"), changes(pour));
+    Pour alone = PourPlanner.plan(plan, SHEET, crew(3, 1), new Healing(COOL, false), NONE);
+    assertEquals(List.of(), changes(alone), "no crew mends the heat");
+    Pour lost = PourPlanner.plan(plan, SHEET, crew(3, 1), new Healing(WARM, false), NONE);
+    assertEquals(Verdict.BREAKS, lost.verdict());
+  }
+
+  /** Half the front of a lane laid from a hose is met twice as soon; hands do not speed a pump. */
+  @Test
+  void aDamShortensTheFront() {
+    Room wide =
+        TestRooms.room("wide", TestRooms.rectangle(0, 0, 10, 7), TestRooms.exit(10, 1, 10, 2));
+    BayPlan plan = BayPlan.of(List.of(wide), TiltedDepths.even(0.020), RibbonRule.byHose(0.015));
+    double oldest = oldest(plan, Crews.pump(5), COOL);
+    Pour pour = PourPlanner.plan(plan, SHEET, Crews.pump(5), Healing.of(oldest), NONE);
+    assertEquals(Verdict.TIGHT, pour.verdict());
+    assertEquals(List.of("dam"), changes(pour));
+  }
+
+  /** Cool water alone leaves 455 s too old for 600 s; with a second mixer edges are 335 s old. */
+  @Test
+  void whatIsNotEnoughAloneIsToldTogether() {
+    BayPlan plan = plan(TestRooms.hall(), 0.009);
+    List<OtherPour> water = List.of(cooler(plan, 8, 500));
+    Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), Healing.of(380), water);
+    assertEquals(Verdict.BREAKS, pour.verdict());
+    assertEquals(List.of("cooler-water-and-crew"), changes(pour));
+    assertEquals(Verdict.HOLDS, pour.changes().get(0).verdict());
+    assertEquals(2, pour.changes().get(0).remark().values().get("mixers"));
+    assertEquals(8, amount(pour.changes().get(0).remark(), "temperature"));
+  }
+
+  @Test
+  void oneChangeOfAKindIsEnough() {
+    BayPlan plan = plan(TestRooms.hall(), 0.009);
+    List<OtherPour> waters = List.of(cooler(plan, 8, 3600), cooler(plan, 6, 3700));
+    Pour pour = PourPlanner.plan(plan, SHEET, crew(1, 1), Healing.of(640), waters);
+    assertEquals(1, changes(pour).stream().filter("cooler-water"::equals).count());
+    assertEquals(8, amount(pour.changes().get(0).remark(), "temperature"));
   }
 
   @Test
@@ -257,7 +331,8 @@ class PourPlannerTest {
     // 216 L are 14.4 bags; the last batch has one bag like the others.
     assertEquals(15, pour.batches().size());
     Pour pairs =
-        PourPlanner.plan(plan(TestRooms.hall(), 0.009), SHEET, Crew.of(3, 1, 2, 2), COOL, NO_WATER);
+        PourPlanner.plan(
+            plan(TestRooms.hall(), 0.009), SHEET, Crew.of(3, 1, 2, 2), Healing.of(COOL), NONE);
     assertEquals(8, pairs.batches().size());
     assertEquals(1, pairs.batches().get(7).bags());
     assertEquals(15, pairs.batches().stream().mapToInt(Batch::bags).sum());
@@ -283,7 +358,7 @@ class PourPlannerTest {
             TestRooms.doorway("store", 6, 1, 6, 2));
     Room store = TestRooms.room("store", TestRooms.rectangle(6, 0, 3, 3));
     BayPlan plan = BayPlan.of(List.of(hall, store), TiltedDepths.even(0.009), TestRooms.BUCKETS);
-    Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), COOL, NO_WATER);
+    Pour pour = PourPlanner.plan(plan, SHEET, crew(3, 1), Healing.of(COOL), NONE);
     int order = 1;
     for (PouredBay bay : pour.bays()) {
       for (Ribbon ribbon : bay.ribbons()) {
@@ -293,6 +368,17 @@ class PourPlannerTest {
     }
     assertEquals("store", pour.bays().get(0).id());
     assertEquals("store", pour.joints().get(0).bay());
+  }
+
+  private static List<String> changes(Pour pour) {
+    return pour.changes().stream().map(change -> change.remark().code()).toList();
+  }
+
+  private static OtherPour cooler(BayPlan bays, double water, double healing) {
+    Remark remark =
+        Remark.of("cooler-water", "temperature", Amount.of(water, Dimension.TEMPERATURE));
+    return new OtherPour(
+        Effort.SMALL, remark, "cooler-water-and-crew", () -> bays, SHEET, Healing.of(healing));
   }
 
   private static void assertRibbon(
@@ -327,11 +413,11 @@ class PourPlannerTest {
   }
 
   private static List<Remark> reasons(BayPlan plan, Crew crew) {
-    return PourPlanner.plan(plan, SHEET, crew, COOL, NO_WATER).reasons();
+    return PourPlanner.plan(plan, SHEET, crew, Healing.of(COOL), NONE).reasons();
   }
 
   private static Pour plan(BayPlan plan) {
-    return PourPlanner.plan(plan, SHEET, crew(3, 1), COOL, NO_WATER);
+    return PourPlanner.plan(plan, SHEET, crew(3, 1), Healing.of(COOL), NONE);
   }
 
   private static Pour pour(Room room, TiltedDepths depths) {
@@ -339,11 +425,11 @@ class PourPlannerTest {
   }
 
   private static Verdict verdict(BayPlan plan, Crew crew, double healing) {
-    return PourPlanner.plan(plan, SHEET, crew, healing, NO_WATER).verdict();
+    return PourPlanner.plan(plan, SHEET, crew, Healing.of(healing), NONE).verdict();
   }
 
   private static double oldest(BayPlan plan, Crew crew, double healing) {
-    return PourPlanner.plan(plan, SHEET, crew, healing, NO_WATER).bays().stream()
+    return PourPlanner.plan(plan, SHEET, crew, Healing.of(healing), NONE).bays().stream()
         .flatMap(bay -> bay.ribbons().stream())
         .mapToDouble(Ribbon::edgeAge)
         .max()

@@ -45,9 +45,10 @@ class RehearsalsTest {
         assertTrue(rehearsals.age(more) <= age, crew + " " + more);
       }
       double healing = 200 + 1000 * random.nextDouble();
-      Verdict verdict = rehearsals.best(crew, healing).verdict();
-      assertTrue(rehearsals.best(crew, healing * 1.2).verdict().compareTo(verdict) <= 0);
-      assertEquals(age, rehearsals.best(crew, healing).ages().deciding());
+      Verdict verdict = rehearsals.best(crew, Healing.of(healing)).verdict();
+      assertTrue(
+          rehearsals.best(crew, Healing.of(healing * 1.2)).verdict().compareTo(verdict) <= 0);
+      assertEquals(age, rehearsals.best(crew, Healing.of(healing)).ages().deciding());
     }
   }
 
@@ -75,8 +76,8 @@ class RehearsalsTest {
   @Test
   void filledBarrelsHelp() {
     Rehearsals rehearsals = new Rehearsals(EvenFloors.plan(3, 3, 1), SHEET);
-    double dry = rehearsals.best(Crews.filled(1, 1, 3, 0, 1), 600).duration();
-    double filled = rehearsals.best(Crews.filled(1, 1, 3, 3, 1), 600).duration();
+    double dry = rehearsals.best(Crews.filled(1, 1, 3, 0, 1), Healing.of(600)).duration();
+    double filled = rehearsals.best(Crews.filled(1, 1, 3, 3, 1), Healing.of(600)).duration();
     assertTrue(filled < dry - 60, filled + " against " + dry);
     assertTrue(
         rehearsals.age(Crews.filled(1, 1, 3, 3, 1)) < rehearsals.age(Crews.filled(1, 1, 3, 0, 1)),
@@ -101,21 +102,21 @@ class RehearsalsTest {
   @Test
   void lateRollingDoesNotHold() {
     Rehearsals rehearsals = new Rehearsals(EvenFloors.plan(1, 20, 1), SHEET);
-    FloorPour pour = rehearsals.best(Crew.usual(), 600);
+    FloorPour pour = rehearsals.best(Crew.usual(), Healing.of(600));
     assertEquals(215, pour.ages().edge(), 1e-9);
     assertEquals(615, pour.ages().roll(), 1e-9);
     assertEquals(Verdict.TIGHT, pour.verdict());
     TaskTimes times = TaskTimes.of(Crew.usual(), SHEET);
     assertTrue(
         Reasons.of(pour, times).stream().anyMatch(reason -> reason.code().equals("rolled-late")));
-    assertEquals(Verdict.HOLDS, rehearsals.best(Crew.usual(), 620).verdict());
+    assertEquals(Verdict.HOLDS, rehearsals.best(Crew.usual(), Healing.of(620)).verdict());
   }
 
   /** A lane of 3 m by hose: a bag is on the floor 50 s after its first water. */
   @Test
   void pump() {
     Rehearsals rehearsals = new Rehearsals(EvenFloors.plan(20, 4.7, 1), SHEET);
-    FloorPour pour = rehearsals.best(Crews.pump(3), 600);
+    FloorPour pour = rehearsals.best(Crews.pump(3), Healing.of(600));
     assertEquals(50, pour.ages().batch(), 1e-9);
     assertEquals(Verdict.HOLDS, pour.verdict());
     assertEquals(20 * 25 + 25, pour.duration(), 1e-9);

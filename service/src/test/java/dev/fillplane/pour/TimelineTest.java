@@ -131,6 +131,6 @@ class TimelineTest {
   }
 
   private static Pour pour(BayPlan plan, Crew crew) {
-    return PourPlanner.plan(plan, SHEET, crew, 600, Optional.empty());
+    return PourPlanner.plan(plan, SHEET, crew, Healing.of(600), List.of());
   }
 }

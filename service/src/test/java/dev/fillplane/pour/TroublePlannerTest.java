@@ -137,6 +137,7 @@ class TroublePlannerTest {
     return new Pour(
         pour.verdict(),
         pour.reasons(),
+        pour.lostEdge(),
         pour.bays(),
         pour.batches(),
         pour.workers(),
@@ -228,7 +229,7 @@ class TroublePlannerTest {
   }
 
   private static Pour pour(BayPlan plan, Crew crew, double healing) {
-    return PourPlanner.plan(plan, SHEET, crew, healing, Optional.empty());
+    return PourPlanner.plan(plan, SHEET, crew, Healing.of(healing), List.of());
   }
 
   private static Troubles troubles(BayPlan plan, Crew crew, int dams) {

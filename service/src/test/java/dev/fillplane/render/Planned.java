@@ -21,6 +21,7 @@ import dev.fillplane.plan.Grinding;
 import dev.fillplane.plan.Plan;
 import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.pour.Crew;
+import dev.fillplane.pour.Healing;
 import dev.fillplane.pour.Pour;
 import dev.fillplane.pour.PourPlanner;
 import dev.fillplane.room.Room;
@@ -64,7 +65,7 @@ record Planned(PlanRequest request, Plan plan) {
         Supplies.of(wish.rooms(), field, depth, sheet)
             .quantities(
                 new Bags(55, 50, 55, 60, 61, 6), List.of(), 5 * 3600, Place.root(), new Findings());
-    Pour pour = PourPlanner.plan(bays, sheet, Crew.usual(), 600, Optional.empty());
+    Pour pour = PourPlanner.plan(bays, sheet, Crew.usual(), Healing.of(600), List.of());
     Plan plan =
         new Plan(
             Optional.of(wish.reference()),

@@ -2,6 +2,7 @@ package dev.fillplane.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -35,6 +36,8 @@ import dev.fillplane.client.generated.model.MixCheckRequest;
 import dev.fillplane.client.generated.model.Plan;
 import dev.fillplane.client.generated.model.PlanRequest;
 import dev.fillplane.client.generated.model.PlanValidation;
+import dev.fillplane.client.generated.model.PourCheck;
+import dev.fillplane.client.generated.model.PourCheckRequest;
 import dev.fillplane.client.generated.model.SurveyPlan;
 import dev.fillplane.client.generated.model.SurveyPlanRequest;
 import dev.fillplane.client.generated.model.UnitSystem;
@@ -226,6 +229,17 @@ class ClientTest {
   }
 
   @Test
+  void checksAPour() {
+    PourCheckRequest request = example("pour-check.json", PourCheckRequest.class);
+    PourCheck check = CLIENT.call(() -> PARTS.checkPour(request));
+    assertNotEquals("holds", check.getVerdict());
+    assertFalse(check.getChanges().isEmpty());
+    assertEquals(75 / (1.2 * 8), check.getLength(), 1e-9);
+    PourCheckRequest us = example("pour-check-us.json", PourCheckRequest.class);
+    assertEquals(9, CLIENT.call(() -> PARTS.checkPour(us)).getHealingTime(), 1e-9);
+  }
+
+  @Test
   void compares() {
     ComparisonRequest request = example("comparison.json", ComparisonRequest.class);
     Comparison comparison = CLIENT.call(() -> PLANS.comparePlans(request));
@@ -282,7 +296,7 @@ class ClientTest {
     Capabilities capabilities = CLIENT.call(CATALOGUES::getCapabilities);
     assertTrue(capabilities.getOperations().contains("makePlan"));
     assertTrue(capabilities.getOperations().contains("planSurvey"));
-    assertEquals(25, capabilities.getOperations().size());
+    assertEquals(26, capabilities.getOperations().size());
     assertFalse(capabilities.getDefaults().isEmpty());
     assertFalse(capabilities.getRanges().isEmpty());
     assertEquals(Settings.BODY_BYTES, capabilities.getLimits().getBodyBytes());

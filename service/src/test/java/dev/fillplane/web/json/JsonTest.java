@@ -18,6 +18,7 @@ import dev.fillplane.surface.Variogram;
 import dev.fillplane.surface.VariogramShape;
 import dev.fillplane.survey.Reading;
 import dev.fillplane.survey.Table;
+import dev.fillplane.target.Prices;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.OptionalDouble;
@@ -86,6 +87,18 @@ class JsonTest {
         "{\"originX\":0,\"originY\":0,\"cell\":0.1,\"columns\":2,\"rows\":1,\"outside\":-1,"
             + "\"depths\":[12.35,-1]}",
         text(grid, UnitSystem.METRIC));
+  }
+
+  @Test
+  void writesPricesAsTheyWereTold() throws IOException {
+    String told = "{'currency':'USD','fill':'53.85','grind':'0.000123'}";
+    for (UnitSystem system : UnitSystem.values()) {
+      String back = text(read(told, Prices.class, system), system);
+      assertEquals(tree(told), Json.tree(back.getBytes(StandardCharsets.UTF_8)));
+    }
+    assertEquals(53_850, read(told, Prices.class, UnitSystem.METRIC).fill(), 1e-9);
+    double cubicFoot = 0.3048 * 0.3048 * 0.3048;
+    assertEquals(53.85 / cubicFoot, read(told, Prices.class, UnitSystem.US).fill(), 1e-9);
   }
 
   @Test
