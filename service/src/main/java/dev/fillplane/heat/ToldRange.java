@@ -6,10 +6,10 @@ import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 
 /** A range of a quantity that is told, in SI; slips of unit lie outside it. */
-record ToldRange(Dimension dimension, double from, double to) {
+public record ToldRange(Dimension dimension, double from, double to) {
 
   /** Refuses {@code told} where it lies outside. */
-  void check(double told, String name, Place place, Findings findings) {
+  public void check(double told, String name, Place place, Findings findings) {
     if (told >= from && told <= to) {
       return;
     }

@@ -11,6 +11,7 @@ import dev.fillplane.quantity.Measured;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.room.Feature;
 import dev.fillplane.room.Room;
+import dev.fillplane.safety.Premises;
 import dev.fillplane.screed.Equipment;
 import dev.fillplane.surface.SurfaceWish;
 import dev.fillplane.survey.Survey;
@@ -32,6 +33,7 @@ import java.util.OptionalDouble;
  * @param confidence chance with which the bags ordered suffice; 0.9
  * @param seed of the realisations; 1
  * @param features what there is in the floor that the pour must heed
+ * @param premises what of the place can hurt somebody; unknown
  */
 public record PlanRequest(
     UnitSystem units,
@@ -50,7 +52,8 @@ public record PlanRequest(
     Long seed,
     GridWish grid,
     List<ProbeWish> probes,
-    List<Feature> features) {
+    List<Feature> features,
+    Premises premises) {
 
   /** Fills in what was left out. */
   public PlanRequest {
@@ -65,6 +68,7 @@ public record PlanRequest(
     grid = grid == null ? new GridWish(OptionalDouble.empty()) : grid;
     probes = probes == null ? List.of() : List.copyOf(probes);
     features = features == null ? List.of() : List.copyOf(features);
+    premises = premises == null ? Premises.unknown() : premises;
   }
 
   /** A survey of rooms with all else as usual. */
@@ -83,6 +87,7 @@ public record PlanRequest(
         null,
         Optional.empty(),
         OptionalDouble.empty(),
+        null,
         null,
         null,
         null,

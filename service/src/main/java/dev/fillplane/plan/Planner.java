@@ -35,6 +35,7 @@ import dev.fillplane.room.FeatureCheck;
 import dev.fillplane.room.RoomCheck;
 import dev.fillplane.room.Substrate;
 import dev.fillplane.safety.Note;
+import dev.fillplane.safety.PremisesCheck;
 import dev.fillplane.safety.SafetyInput;
 import dev.fillplane.safety.SafetyNotes;
 import dev.fillplane.screed.Pin;
@@ -111,6 +112,7 @@ public final class Planner {
         .ifPresent(prices -> PricesCheck.check(prices, ROOT.at("target").at("prices"), findings));
     RoomCheck.check(request.rooms(), ROOT.at("rooms"), findings);
     FeatureCheck.check(request.features(), request.rooms(), ROOT.at("features"), findings);
+    PremisesCheck.check(request.premises(), ROOT.at("premises"), findings);
     DataSheet sheet = Catalogue.resolve(request.material(), ROOT.at("material"), findings);
     return new LevelledFloor(request, sheet, findings);
   }
@@ -168,7 +170,7 @@ public final class Planner {
         flatness,
         drying,
         TroublePlanner.plan(bays, asPoured, pour, troubleSite(mix, quantities, drying)),
-        safety(depth, sheet, bags, pour, rails),
+        safety(depth, sheet, bags, pour, rails, drying),
         findings.warnings(),
         computed);
   }
@@ -266,7 +268,7 @@ public final class Planner {
   }
 
   private List<Note> safety(
-      DepthSummary depth, DataSheet sheet, Bags bags, Pour pour, List<Rail> rails) {
+      DepthSummary depth, DataSheet sheet, Bags bags, Pour pour, List<Rail> rails, Drying drying) {
     return SafetyNotes.of(
         SafetyInput.of(
             request.rooms(),
@@ -276,7 +278,10 @@ public final class Planner {
             bags.order(),
             pour.minutes(),
             request.crew(),
-            rails.size()));
+            rails.size(),
+            request.premises(),
+            request.features(),
+            drying));
   }
 
   /** What is assumed since nobody told it, and what this version keeps simple. */
@@ -295,6 +300,8 @@ public final class Planner {
     if (site.humidity().isEmpty()) {
       findings.warning("humidity-unknown", ROOT.at("conditions"));
     }
+    PremisesCheck.warnOfTheUnknown(
+        request.premises(), request.rooms(), site.ventilated(), ROOT.at("premises"), findings);
     request.covering().ifPresent(this::warnOfShortEdges);
   }
 

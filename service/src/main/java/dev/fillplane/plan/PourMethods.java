@@ -97,12 +97,44 @@ final class PourMethods {
               "NIOSH publication 94-110, revised 2021",
               "two-handed lifts of stable loads; not carrying, not mixed buckets"),
           new Method(
+              "dust-controls",
+              "Air of a shroud, filter and respirator against quartz dust",
+              "airflow = 25 cfm for an inch of wheel; filter of 99 %; APF 10 indoors over 4 h",
+              "29 CFR 1926.1153 table 1 (xi), (xii); limits of it, Directive (EU) 2017/2398, HSE EH40",
+              "the table of the US; opening bags and mixing are not in it and need an assessment"),
+          new Method(
               "added-load",
               "Load of the pour and of the pallet on the floor",
               "depth times wet density times 9.80665 m/s2; bags over a pallet of 1.2 m by 0.8 m",
               "IRC table R301.5 for 40 psf; 10 psf is a common design value; 20 kg/m2 on wood is "
                   + Method.TRADE,
-              "a prompt to ask a licensed engineer, not a check of the structure"));
+              "a prompt to ask a licensed engineer, not a check of the structure"),
+          new Method(
+              "joist-sag",
+              "How far the wet pour bends joists, and the bags in the bow",
+              "span / 360 times load over 40 psf in the middle; 16/25 of it in the mean",
+              "IRC tables R301.5 and R301.7; beam under an even load",
+              "joists that just meet L/360 at 40 psf, an assumption"),
+          new Method(
+              "heat-index",
+              "How hot moist air feels to people at work",
+              "regression of Rothfusz with two adjustments; moderate from 91 F, high from 103 F",
+              "US National Weather Service SR 90-23, OSHA guidance (both from memory)",
+              "in the shade, where the humidity is told; else 30 C of air, " + Method.TRADE),
+          new Method(
+              "old-floors",
+              "Whether flooring, backing and adhesive may hold asbestos, or paint lead",
+              "year against that of the country, by kind of covering; unknown is a stop until tested",
+              "29 CFR 1926.1101(k) (1980), UK practice (2000), EU directive 1999/77/EC (2005, from"
+                  + " memory), 40 CFR 745 (1978)",
+              "a reason to test, never a proof that nothing is there"),
+          new Method(
+              "hazards-of-the-place",
+              "Notes on wet mix, fire, fumes, power, openings, weak and moving bases",
+              "each has a condition of the request behind it and names its basis",
+              "CLP and REACH XVII 47, 29 CFR 1926.50(g), 1926.154, 1926.404, ISO 8502-4; "
+                  + Method.TRADE,
+              "severity by the signal words of ANSI Z535; local code and licensed practice decide"));
 
   private PourMethods() {}
 }

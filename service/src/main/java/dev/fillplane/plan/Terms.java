@@ -9,6 +9,7 @@ import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.room.Position;
 import dev.fillplane.room.Room;
+import dev.fillplane.safety.Premises;
 import dev.fillplane.surface.Variogram;
 import dev.fillplane.survey.Survey;
 import dev.fillplane.target.GrindWish;
@@ -169,6 +170,22 @@ public final class Terms {
               0.5,
               12,
               request -> OptionalDouble.of(request.equipment().screedLength())),
+          new Term(
+              "dead load that the floor may take",
+              "premises/deadLoadAllowance",
+              Dimension.SURFACE_LOAD,
+              OptionalDouble.of(Premises.USUAL_DEAD_LOAD),
+              0,
+              50_000,
+              request -> request.premises().deadLoadAllowance()),
+          new Term(
+              "span of the joists",
+              "premises/joistSpan",
+              Dimension.PLAN,
+              NONE,
+              0.3,
+              15,
+              request -> request.premises().joistSpan()),
           new Term(
               "thickness of the covering",
               "coveringThickness",

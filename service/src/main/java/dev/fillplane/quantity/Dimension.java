@@ -44,6 +44,8 @@ public enum Dimension {
   SURFACE_LOAD(
       new Unit("kPa", 1e3),
       new Unit("[lbf_av]/[sft_i]", Si.POUND * Si.GRAVITY / (Si.FOOT * Si.FOOT))),
+  /** Dust in the air; inside kg/m3. */
+  CONCENTRATION(new Unit("ug/m3", 1e-9), new Unit("ug/m3", 1e-9)),
   /** Energies of activation; inside J/mol. */
   MOLAR_ENERGY(new Unit("kJ/mol", 1e3), new Unit("kJ/mol", 1e3)),
   /** Durations; inside s. */

@@ -1,15 +1,18 @@
 package dev.fillplane.safety;
 
 import dev.fillplane.quantity.Amount;
+import dev.fillplane.quantity.Dimension;
 import java.util.Optional;
 
 /**
  * What the fresh underlayment weighs on the floor, at its wet density: in the mean of all that is
- * poured, and at the deepest place. On wood joists over 20 kg/m2 it is a question for an engineer.
+ * poured, and at the deepest place. Over what the caller says the floor may take, or on wood joists
+ * over 20 kg/m2, the answer is to stop and ask a licensed engineer.
  */
 final class AddedLoad implements Rule {
 
-  private static final Amount DEAD_LOAD = Load.ofPoundsPerSquareFoot(10);
+  private static final Amount DEAD_LOAD =
+      Amount.of(Premises.USUAL_DEAD_LOAD, Dimension.SURFACE_LOAD);
   private static final Amount JOIST_CHECK = Load.ofMassPerArea(20);
 
   private static final String BASIS =
@@ -19,19 +22,37 @@ final class AddedLoad implements Rule {
       "20 kg/m2 on wood joists: common practice, no source; 10 psf is a common design value for all"
           + " dead load of a light floor. A licensed engineer decides";
 
+  private static final String TOLD_BASIS =
+      "the dead load allowance of the request; a licensed engineer decides";
+
   @Override
   public Optional<Note> note(SafetyInput job) {
-    Amount mean = Load.ofMassPerArea(job.meanDepth() * job.sheet().wetDensity());
-    Amount deepest = Load.ofMassPerArea(job.maximumDepth() * job.sheet().wetDensity());
+    Amount mean = job.load();
+    Amount deepest = job.deepestLoad();
     if (!(mean.si() > 0)) {
       return Optional.empty();
     }
-    Note note =
-        job.hasWood() && Load.isOver(mean, JOIST_CHECK)
-            ? onWood(mean, deepest)
-            : Note.of("added-load", severity(job, mean, deepest), BASIS, "deepest", deepest)
-                .limited(DEAD_LOAD);
-    return Optional.of(note.valued(mean));
+    return Optional.of(note(job, mean, deepest).valued(mean));
+  }
+
+  private static Note note(SafetyInput job, Amount mean, Amount deepest) {
+    if (job.premises().deadLoadAllowance().isPresent()) {
+      double told = job.premises().deadLoadAllowance().getAsDouble();
+      return againstAllowance(mean, deepest, Amount.of(told, Dimension.SURFACE_LOAD));
+    }
+    return job.hasWood() && Load.isOver(mean, JOIST_CHECK)
+        ? onWood(mean, deepest)
+        : Note.of("added-load", severity(job, mean, deepest), BASIS, "deepest", deepest)
+            .limited(DEAD_LOAD);
+  }
+
+  private static Note againstAllowance(Amount mean, Amount deepest, Amount allowance) {
+    if (!Load.isOver(deepest, allowance)) {
+      return Note.of("added-load-within", Severity.NOTICE, TOLD_BASIS, "deepest", deepest)
+          .limited(allowance);
+    }
+    Severity severity = Load.isOver(mean, allowance) ? Severity.DANGER : Severity.WARNING;
+    return Note.of("added-load-over", severity, TOLD_BASIS, "deepest", deepest).limited(allowance);
   }
 
   private static Note onWood(Amount mean, Amount deepest) {

@@ -20,7 +20,7 @@ final class BagPallet implements Rule {
   @Override
   public Optional<Note> note(SafetyInput job) {
     Amount load = Load.ofMassPerArea(Math.min(job.powder(), FULL_PALLET) / FOOTPRINT);
-    if (!(job.hasWood() || job.hasUnknownBase()) || !Load.isOver(load, LIVE_LOAD)) {
+    if (!maySpan(job) || !Load.isOver(load, LIVE_LOAD)) {
       return Optional.empty();
     }
     boolean grave = job.hasWood() && load.si() > FAR_OVER * LIVE_LOAD.si();
@@ -28,5 +28,9 @@ final class BagPallet implements Rule {
         Note.of("bag-pallet", grave ? Severity.DANGER : Severity.WARNING, BASIS, "bags", job.bags())
             .valued(load)
             .limited(LIVE_LOAD));
+  }
+
+  private static boolean maySpan(SafetyInput job) {
+    return job.premises().suspended().orElse(job.hasWood() || job.hasUnknownBase());
   }
 }

@@ -12,13 +12,13 @@ final class FlooringOfUnknownAge implements Rule {
   @Override
   public Optional<Note> note(SafetyInput job) {
     BuiltRooms unknown = BuiltRooms.unknown(job);
-    if (unknown.isEmpty()) {
+    if (unknown.isEmpty() || job.premises().isTested()) {
       return Optional.empty();
     }
     return Optional.of(
         Note.of(
             "asbestos-year-unknown",
-            job.grinds() ? Severity.DANGER : Severity.WARNING,
+            job.grinds() || job.premises().hadResilient() ? Severity.DANGER : Severity.WARNING,
             BASIS,
             "rooms",
             unknown.names()));

@@ -4,7 +4,10 @@ import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import java.util.Optional;
 
-/** Carbon monoxide of heaters, where the air is so cold that one will be fetched. */
+/**
+ * Carbon monoxide of heaters: of one without a flue, or where none is told and the air is so cold
+ * that one will be fetched.
+ */
 final class HeaterFumes implements Rule {
 
   private static final double COLD = 10;
@@ -16,6 +19,13 @@ final class HeaterFumes implements Rule {
   @Override
   public Optional<Note> note(SafetyInput job) {
     double air = job.conditions().air();
+    if (job.premises().heater().isPresent()) {
+      return job.premises().heater().get() == Heater.UNFLUED
+          ? Optional.of(
+              Note.of("heater-unflued", Severity.DANGER, BASIS)
+                  .valued(Amount.of(air, Dimension.TEMPERATURE)))
+          : Optional.empty();
+    }
     if (air >= COLD) {
       return Optional.empty();
     }

@@ -14,7 +14,7 @@ final class OldPaint implements Rule {
   @Override
   public Optional<Note> note(SafetyInput job) {
     BuiltRooms old = BuiltRooms.in(job, year -> year < FIRST_CLEAR_YEAR);
-    if (old.isEmpty()) {
+    if (old.isEmpty() || job.premises().isTested()) {
       return Optional.empty();
     }
     return Optional.of(

@@ -1,9 +1,13 @@
 package dev.fillplane.safety;
 
 import dev.fillplane.depth.DepthSummary;
+import dev.fillplane.heat.AirReport;
+import dev.fillplane.heat.Drying;
 import dev.fillplane.heat.Site;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.pour.Crew;
+import dev.fillplane.quantity.Amount;
+import dev.fillplane.room.Feature;
 import dev.fillplane.room.Room;
 import dev.fillplane.room.Substrate;
 import java.util.List;
@@ -23,6 +27,9 @@ import java.util.Optional;
  * @param pourTime from first water to the end
  * @param crew who does it
  * @param rails screed rails set up
+ * @param premises what of the place can hurt
+ * @param features what there is in the floor
+ * @param drying what base and air say to the pour
  */
 public record SafetyInput(
     List<Room> rooms,
@@ -35,11 +42,15 @@ public record SafetyInput(
     int bags,
     double pourTime,
     Crew crew,
-    int rails) {
+    int rails,
+    Premises premises,
+    List<Feature> features,
+    Drying drying) {
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public SafetyInput {
     rooms = List.copyOf(rooms);
+    features = List.copyOf(features);
   }
 
   /** From the depths of a plan. */
@@ -51,7 +62,10 @@ public record SafetyInput(
       int bags,
       double pourTime,
       Crew crew,
-      int rails) {
+      int rails,
+      Premises premises,
+      List<Feature> features,
+      Drying drying) {
     return new SafetyInput(
         rooms,
         depth.pouredArea(),
@@ -63,7 +77,10 @@ public record SafetyInput(
         bags,
         pourTime,
         crew,
-        rails);
+        rails,
+        premises,
+        features,
+        drying);
   }
 
   boolean mixes() {
@@ -74,9 +91,29 @@ public record SafetyInput(
     return grindArea > 0;
   }
 
+  /** The air over the floor, where its humidity is told. */
+  Optional<AirReport> air() {
+    return drying.air();
+  }
+
+  /** Whether anything is done at all. */
+  boolean isWork() {
+    return mixes() || grinds();
+  }
+
   /** All powder. */
   double powder() {
     return bags * sheet.bagMass();
+  }
+
+  /** Weight of the fresh pour in the mean of what is poured. */
+  Amount load() {
+    return Load.ofMassPerArea(meanDepth * sheet.wetDensity());
+  }
+
+  /** The same at the deepest place. */
+  Amount deepestLoad() {
+    return Load.ofMassPerArea(maximumDepth * sheet.wetDensity());
   }
 
   boolean hasWood() {

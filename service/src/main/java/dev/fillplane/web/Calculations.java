@@ -19,6 +19,10 @@ import dev.fillplane.plan.SurveyPlanner;
 import dev.fillplane.render.BatchList;
 import dev.fillplane.render.DepthMap;
 import dev.fillplane.render.Layer;
+import dev.fillplane.safety.DustCheckRequest;
+import dev.fillplane.safety.DustChecker;
+import dev.fillplane.safety.LiftingCheckRequest;
+import dev.fillplane.safety.LiftingChecker;
 import dev.fillplane.supply.BagCountRequest;
 import dev.fillplane.supply.BagCounter;
 import java.util.List;
@@ -82,6 +86,16 @@ final class Calculations {
               "AirCheckRequest",
               AirCheckRequest.class,
               (request, caller) -> AirChecker.check(request)),
+          Calculation.json(
+              "/v1/lifting-checks",
+              "LiftingCheckRequest",
+              LiftingCheckRequest.class,
+              (request, caller) -> LiftingChecker.check(request)),
+          Calculation.json(
+              "/v1/dust-checks",
+              "DustCheckRequest",
+              DustCheckRequest.class,
+              (request, caller) -> DustChecker.check(request)),
           Calculation.json(
               "/v1/pour-checks",
               "PourCheckRequest",

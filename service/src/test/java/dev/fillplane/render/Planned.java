@@ -108,6 +108,7 @@ record Planned(PlanRequest request, Plan plan) {
         null,
         null,
         probes,
+        null,
         null);
   }
 

@@ -1,5 +1,8 @@
 package dev.fillplane.safety;
 
+import static dev.fillplane.safety.JobNotes.assertNotes;
+import static dev.fillplane.safety.JobNotes.note;
+import static dev.fillplane.safety.JobNotes.notes;
 import static dev.fillplane.safety.Jobs.job;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -8,25 +11,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.room.Substrate;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 /** Which request triggers which note; the triggers of a new concrete floor first. */
 class SafetyNotesTest {
-
-  private static final Map<String, Severity> USUAL =
-      Map.of(
-          "silica-at-mixing", Severity.WARNING,
-          "wet-cement", Severity.WARNING,
-          "power-near-water", Severity.WARNING,
-          "bag-lifting", Severity.CAUTION,
-          "slippery-floor", Severity.CAUTION,
-          "added-load", Severity.NOTICE);
 
   @Test
   void usualPour() {
@@ -95,7 +86,9 @@ class SafetyNotesTest {
                 .room("store", Substrate.CONCRETE, 1962)
                 .room("bath", Substrate.TILE, 2010),
             "asbestos-suspect");
-    assertEquals(Map.of("rooms", "hall, store", "year", 1962), note.values());
+    assertEquals(
+        Map.of("rooms", "hall, store", "year", 1962, "presumed", 1980, "clear", 2000),
+        note.values());
   }
 
   @Test
@@ -206,35 +199,7 @@ class SafetyNotesTest {
     return job().bags(7, 900).room("hall", Substrate.WOOD, 2015);
   }
 
-  /** Changes against the usual pour: {@code -code} is gone, {@code +code:SEVERITY} is new. */
-  private static void assertNotes(Jobs job, String changes) {
-    Map<String, Severity> expected = new TreeMap<>(USUAL);
-    Arrays.stream(changes.split(" "))
-        .filter(change -> !change.isEmpty())
-        .forEach(change -> apply(change, expected));
-    Map<String, Severity> found = new TreeMap<>();
-    notes(job).forEach(note -> found.put(note.code(), note.severity()));
-    assertEquals(expected, found);
-  }
-
-  private static void apply(String change, Map<String, Severity> expected) {
-    int colon = change.indexOf(':');
-    if (change.startsWith("-")) {
-      expected.remove(change.substring(1));
-    } else {
-      expected.put(change.substring(1, colon), Severity.valueOf(change.substring(colon + 1)));
-    }
-  }
-
   private static void assertAmount(double us, double tolerance, Optional<Amount> amount) {
     assertEquals(us, amount.orElseThrow().in(UnitSystem.US), tolerance);
-  }
-
-  private static Note note(Jobs job, String code) {
-    return notes(job).stream().filter(note -> note.code().equals(code)).findFirst().orElseThrow();
-  }
-
-  private static List<Note> notes(Jobs job) {
-    return new ArrayList<>(SafetyNotes.of(job.input()));
   }
 }

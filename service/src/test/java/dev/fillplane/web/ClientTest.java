@@ -25,8 +25,12 @@ import dev.fillplane.client.generated.model.Capabilities;
 import dev.fillplane.client.generated.model.Comparison;
 import dev.fillplane.client.generated.model.ComparisonRequest;
 import dev.fillplane.client.generated.model.DepthFieldAnswer;
+import dev.fillplane.client.generated.model.DustCheck;
+import dev.fillplane.client.generated.model.DustCheckRequest;
 import dev.fillplane.client.generated.model.ElevationsAnswer;
 import dev.fillplane.client.generated.model.ElevationsRequest;
+import dev.fillplane.client.generated.model.LiftingCheck;
+import dev.fillplane.client.generated.model.LiftingCheckRequest;
 import dev.fillplane.client.generated.model.MixCheck;
 import dev.fillplane.client.generated.model.MixCheckRequest;
 import dev.fillplane.client.generated.model.Plan;
@@ -205,6 +209,26 @@ class ClientTest {
   }
 
   @Test
+  void checksALift() {
+    LiftingCheck check =
+        CLIENT.call(
+            () -> PARTS.checkLifting(example("lifting-check.json", LiftingCheckRequest.class)));
+    assertTrue(check.getApplies());
+    assertTrue(check.getIndex() > 2);
+    assertEquals("smaller-bag", check.getAlternatives().get(0).getWay());
+    LiftingCheckRequest bucket = example("lifting-check-us.json", LiftingCheckRequest.class);
+    assertEquals(2, CLIENT.call(() -> PARTS.checkLifting(bucket)).getWhyNot().size());
+  }
+
+  @Test
+  void checksDust() {
+    DustCheck check =
+        CLIENT.call(() -> PARTS.checkDust(example("dust-check.json", DustCheckRequest.class)));
+    assertEquals(125, check.getAirflow(), 1e-9);
+    assertEquals(10, check.getRespirator().getApf());
+  }
+
+  @Test
   void checksAPour() {
     PourCheckRequest request = example("pour-check.json", PourCheckRequest.class);
     PourCheck check = CLIENT.call(() -> PARTS.checkPour(request));
@@ -272,7 +296,7 @@ class ClientTest {
     Capabilities capabilities = CLIENT.call(CATALOGUES::getCapabilities);
     assertTrue(capabilities.getOperations().contains("makePlan"));
     assertTrue(capabilities.getOperations().contains("planSurvey"));
-    assertEquals(24, capabilities.getOperations().size());
+    assertEquals(26, capabilities.getOperations().size());
     assertFalse(capabilities.getDefaults().isEmpty());
     assertFalse(capabilities.getRanges().isEmpty());
     assertEquals(Settings.BODY_BYTES, capabilities.getLimits().getBodyBytes());

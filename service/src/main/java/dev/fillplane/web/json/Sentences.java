@@ -85,7 +85,7 @@ public final class Sentences {
       case PLAN, EVAPORATION, HEIGHT_VARIANCE, FILL_PRICE -> 2;
       case SURFACE_LOAD -> metric ? 2 : 1;
       case AREA, MASS, COVERAGE, TIME, TEMPERATURE_DIFFERENCE, MOLAR_ENERGY -> 1;
-      case TEMPERATURE, DENSITY, AIRSPEED, AIRFLOW, ANGLE -> 0;
+      case TEMPERATURE, DENSITY, AIRSPEED, AIRFLOW, CONCENTRATION, ANGLE -> 0;
     };
   }
 
@@ -109,6 +109,7 @@ public final class Sentences {
       case AIRFLOW -> metric ? "m3/h" : "cfm";
       case EVAPORATION -> metric ? "kg per m2 and hour" : "lb per sq ft and hour";
       case SURFACE_LOAD -> metric ? "kPa" : "psf";
+      case CONCENTRATION -> "ug per m3";
       case MOLAR_ENERGY -> "kJ per mol";
       case TIME -> "min";
       case ANGLE -> "deg";
