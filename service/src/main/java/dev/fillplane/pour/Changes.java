@@ -105,13 +105,21 @@ final class Changes {
 
   /** Dams in the bay with the oldest edge, the shortest first. */
   private void tryDams() {
-    if (now.ages().edge() < now.ages().deciding()) {
-      return; // no dam makes a batch younger
+    if (now.ages().edge() < now.ages().deciding() || batchesInARowMeetTooLate()) {
+      return; // no dam makes a batch younger, or the next one come sooner
     }
     Bay bay = OldestEdge.of(now).bay().bay();
     for (Split dam : SplitCandidates.of(bay)) {
       tryIt(dam(bay, dam), () -> pour(rehearsals.plan().split(bay, dam)));
     }
+  }
+
+  private boolean batchesInARowMeetTooLate() {
+    double soonest = Double.POSITIVE_INFINITY;
+    for (int i = 1; i < now.floor().batches(); i++) {
+      soonest = Math.min(soonest, now.run().placed(i) - now.run().firstWater(i - 1));
+    }
+    return soonest > now.healing().limit();
   }
 
   private FloorPour pour(BayPlan divided) {

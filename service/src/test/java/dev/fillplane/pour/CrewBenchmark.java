@@ -3,7 +3,11 @@ package dev.fillplane.pour;
 import dev.fillplane.bay.BayPlan;
 import dev.fillplane.bay.TestRooms;
 import dev.fillplane.bay.TiltedDepths;
+import dev.fillplane.depth.DepthField;
 import dev.fillplane.material.DataSheet;
+import dev.fillplane.room.Room;
+import dev.fillplane.surface.TestFloors;
+import dev.fillplane.target.Plane;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -32,19 +36,17 @@ public class CrewBenchmark {
   private LaidFloor floor;
   private TaskTimes times;
   private BayPlan unit;
+  private Room room;
+  private DepthField field;
 
   /** Lays 500 batches, and a room of 10 m by 6 m at 9 mm: 36 bags. */
   @Setup
   public void prepare() {
     floor = EvenFloors.floor(500, 2, 1);
     times = TaskTimes.of(CREW, SHEET);
-    unit =
-        BayPlan.of(
-            List.of(
-                TestRooms.room(
-                    "unit", TestRooms.rectangle(0, 0, 10, 6), TestRooms.exit(10, 1, 10, 2))),
-            TiltedDepths.even(0.009),
-            TestRooms.BUCKETS);
+    room = TestRooms.room("unit", TestRooms.rectangle(0, 0, 10, 6), TestRooms.exit(10, 1, 10, 2));
+    unit = BayPlan.of(List.of(room), TiltedDepths.even(0.009), TestRooms.BUCKETS);
+    field = DepthField.of(TestFloors.sample(TestFloors::waves, 0.1, room), Plane.level(0.009));
   }
 
   /** Four people, two mixers. */
@@ -63,5 +65,23 @@ public class CrewBenchmark {
   @Benchmark
   public Pour wholePourOfManyPeople() {
     return PourPlanner.plan(unit, SHEET, Crew.of(8, 4, 8, 1), Healing.of(200), List.of());
+  }
+
+  /** The ribbons of a wavy floor of 6,000 cells. */
+  @Benchmark
+  public BayPlan ribbons() {
+    return BayPlan.of(List.of(room), field, TestRooms.BUCKETS);
+  }
+
+  /** Ribbons, crew and search together, nothing holds. */
+  @Benchmark
+  public Pour ribbonsAndPour() {
+    return PourPlanner.plan(ribbons(), SHEET, Crew.usual(), Healing.of(200), List.of());
+  }
+
+  /** The same where batches in a row meet in time and ribbons do not, so that dams are tried. */
+  @Benchmark
+  public Pour ribbonsAndPourWithDams() {
+    return PourPlanner.plan(ribbons(), SHEET, Crew.usual(), Healing.of(650), List.of());
   }
 }
