@@ -4,6 +4,7 @@ import dev.fillplane.depth.GroundArea;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.Measured;
 import dev.fillplane.quantity.Money;
+import dev.fillplane.quantity.UnitSystem;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,5 +33,20 @@ public record Grinding(
   public Grinding {
     areas = List.copyOf(areas);
     savings = List.copyOf(savings);
+  }
+
+  /** Of a floor as it is levelled. */
+  static Grinding of(LevelledFloor floor, UnitSystem units, Costs costs, Labour labour) {
+    List<GroundArea> areas = floor.groundAreas(floor.field());
+    double area = areas.stream().mapToDouble(GroundArea::area).sum();
+    double volume = areas.stream().mapToDouble(GroundArea::volume).sum();
+    return new Grinding(
+        area,
+        volume,
+        areas.isEmpty() ? 0 : areas.get(0).height(),
+        labour.grinding(area),
+        costs.of(0, volume),
+        areas,
+        new Savings(units, floor, costs, labour).all());
   }
 }

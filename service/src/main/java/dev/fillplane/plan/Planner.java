@@ -4,17 +4,14 @@ import dev.fillplane.bay.BayPlan;
 import dev.fillplane.bay.Layers;
 import dev.fillplane.bay.Preparations;
 import dev.fillplane.depth.DepthSummary;
-import dev.fillplane.depth.GroundArea;
 import dev.fillplane.depth.VolumeDraws;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.FindingsException;
 import dev.fillplane.finding.Place;
 import dev.fillplane.flatness.Covering;
-import dev.fillplane.flatness.Enough;
 import dev.fillplane.flatness.FlatnessCheck;
 import dev.fillplane.flatness.FlatnessLimit;
 import dev.fillplane.flatness.FlatnessSummary;
-import dev.fillplane.flatness.GapLimit;
 import dev.fillplane.heat.Conditions;
 import dev.fillplane.heat.Drying;
 import dev.fillplane.heat.DryingPlan;
@@ -29,8 +26,6 @@ import dev.fillplane.material.DataSheet;
 import dev.fillplane.pour.Pour;
 import dev.fillplane.pour.TroublePlanner;
 import dev.fillplane.pour.TroubleSite;
-import dev.fillplane.quantity.Amount;
-import dev.fillplane.quantity.Dimension;
 import dev.fillplane.room.FeatureCheck;
 import dev.fillplane.room.RoomCheck;
 import dev.fillplane.room.Substrate;
@@ -131,7 +126,7 @@ public final class Planner {
     BatchLimit.check(depth.volume(), batch(asPoured), ROOT.at("crew").at("bagsPerBatch"), findings);
     CrewCheck.check(request.crew(), sheet, ROOT.at("crew"), findings);
     findings.throwIfErrors();
-    warnOfTheUnknown();
+    UnknownCautions.warn(request, site, ROOT, findings);
     BaseCautions.warn(request.rooms(), sheet, findings);
     SlabMoisture slab = slab(floor);
     Mix mix =
@@ -163,7 +158,7 @@ public final class Planner {
         mix,
         pour,
         Options.of(request, floor, flatness, costs, labour),
-        grinding(floor, costs, labour),
+        Grinding.of(floor, request.units(), costs, labour),
         Preparations.of(request.rooms(), request.features()),
         pins,
         rails,
@@ -179,20 +174,6 @@ public final class Planner {
   private Labour labour(Quantities quantities, DepthSummary depth, Pour pour) {
     int bags = quantities.bags().likely();
     return new Labour(request, quantities, depth.area(), bags > 0 ? pour.minutes() / bags : 0);
-  }
-
-  private Grinding grinding(LevelledFloor floor, Costs costs, Labour labour) {
-    List<GroundArea> areas = floor.groundAreas(floor.field());
-    double area = areas.stream().mapToDouble(GroundArea::area).sum();
-    double volume = areas.stream().mapToDouble(GroundArea::volume).sum();
-    return new Grinding(
-        area,
-        volume,
-        areas.isEmpty() ? 0 : areas.get(0).height(),
-        labour.grinding(area),
-        costs.of(0, volume),
-        areas,
-        new Savings(request.units(), floor, costs, labour).all());
   }
 
   /** What one mix makes. */
@@ -282,41 +263,5 @@ public final class Planner {
             request.premises(),
             request.features(),
             drying));
-  }
-
-  /** What is assumed since nobody told it, and what this version keeps simple. */
-  private void warnOfTheUnknown() {
-    List<String> assumed = request.conditions().map(Conditions::assumed).orElse(List.of());
-    if (!assumed.isEmpty()) {
-      String names = String.join(", ", assumed);
-      findings.warning("temperatures-assumed", ROOT.at("conditions"), "names", names);
-    }
-    if (request.conditions().isEmpty()) {
-      findings.warning("conditions-assumed", ROOT);
-    }
-    if (request.covering().isEmpty()) {
-      findings.warning("covering-unknown", ROOT);
-    }
-    if (site.humidity().isEmpty()) {
-      findings.warning("humidity-unknown", ROOT.at("conditions"));
-    }
-    PremisesCheck.warnOfTheUnknown(
-        request.premises(), request.rooms(), site.ventilated(), ROOT.at("premises"), findings);
-    request.covering().ifPresent(this::warnOfShortEdges);
-  }
-
-  /** A plan holds the floor against the main figure of a covering only. */
-  private void warnOfShortEdges(Covering covering) {
-    if (covering.tolerance().enough() == Enough.ALL) {
-      for (GapLimit shorter : covering.tolerance().shorterEdges()) {
-        findings.warning(
-            "covering-short-edge",
-            ROOT.at("covering"),
-            "straightedge",
-            Amount.of(shorter.straightedge(), Dimension.PLAN),
-            "gap",
-            Amount.of(shorter.gap(), Dimension.HEIGHT));
-      }
-    }
   }
 }

@@ -40,6 +40,15 @@ class AdviceTest {
     assertNotTold("slab-moisture-unknown");
   }
 
+  /** Tile asks for both of its edges, glued wood for one of two (ANSI A108.02, trade guideline). */
+  @Test
+  void shortEdgesOfACoveringAreLeftToTheStraightedge() {
+    floor.put("covering", "tile");
+    assertTold("covering-short-edge", "#/covering");
+    floor.put("covering", "wood-glued");
+    assertNotTold("covering-short-edge");
+  }
+
   @Test
   void minimumDepthBelowWoodOrSheetIsTold() {
     minimumDepth(3);
