@@ -21,12 +21,12 @@ final class WaysOut {
 
   private final FloorParts floor;
   private final WayOut[] found;
-  private final double[] toDoor;
+  private final double[] doorDistance;
 
   private WaysOut(FloorParts floor) {
     this.floor = floor;
     this.found = new WayOut[floor.size()];
-    this.toDoor = new double[floor.size()];
+    this.doorDistance = new double[floor.size()];
   }
 
   /** The ways out in the order of the pour: farthest part first. */
@@ -114,13 +114,13 @@ final class WaysOut {
 
   private double lengthVia(Passage back) {
     List<Position> places = found[back.to()].places();
-    return toDoor[back.to()]
+    return doorDistance[back.to()]
         + back.places().stream().mapToDouble(place -> nearest(places, place)).min().orElse(0);
   }
 
   private void settle(int part, int count, double length, List<Position> places, boolean known) {
     Position middle = Travel.position(floor.part(part).polygon().getCentroid().getCoordinate());
-    toDoor[part] = length;
+    doorDistance[part] = length;
     found[part] = new WayOut(part, count, length + nearest(places, middle), places, known);
   }
 

@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * Values at the nodes of a lattice, carried on a few nodes beyond where they are known. All around
- * lies a border without values. Not safe to change while in use, hence never changed.
+ * lies a border without values. Immutable once it is made.
  *
  * @see LevelRings
  */

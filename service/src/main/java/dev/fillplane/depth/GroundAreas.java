@@ -22,8 +22,9 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * that the parts add up to the whole.
  *
  * <p>A reading may stand above the floor between the readings. One that stands too high where no
- * part is becomes a part of its own: a cone half as wide as the way to the next reading, at most 1
- * m across. Nobody has read how wide it is: look there.
+ * part is becomes a part of its own: a cone as wide as the way to the next reading, at least 0.2
+ * and at most 1 m across; the 50 highest such readings at most. Nobody has read how wide it is:
+ * look there.
  */
 public final class GroundAreas {
 
@@ -32,7 +33,7 @@ public final class GroundAreas {
   /** Less of a floor than this is nobody's to grind. */
   private static final double LEAST_AREA = 1e-6;
 
-  /** Widest cone round a lone reading, and the narrowest. */
+  /** Radius of the widest cone round a lone reading, and of the narrowest; own rule, no source. */
   private static final double WIDEST = 0.5;
 
   private static final double NARROWEST = 0.1;

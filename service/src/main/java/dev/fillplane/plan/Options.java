@@ -68,17 +68,17 @@ final class Options {
     if (flatness.before().verdict() == Passes.WITHIN) {
       return option(OptionName.GRIND_AND_PATCH, Passes.WITHIN, Work.NONE);
     }
-    GrindAndPatch todo =
+    GrindAndPatch work =
         GrindAndPatch.of(floor.polygons(), floor.sample()::elevation, flatness.limit());
-    boolean nothing = todo.grindArea() == 0 && todo.patchVolume() == 0;
+    boolean nothing = work.grindArea() == 0 && work.patchVolume() == 0;
     Passes passes = nothing ? flatness.before().verdict() : Passes.UNCLEAR;
-    int bags = BagOdds.likely(todo.patchVolume(), 0, floor.sheet());
-    double ground = todo.humps().stream().mapToDouble(Hump::volume).sum();
-    double seconds = labour.grinding(todo.grindArea()) + labour.patching(bags);
+    int bags = BagOdds.likely(work.patchVolume(), 0, floor.sheet());
+    double ground = work.humps().stream().mapToDouble(Hump::volume).sum();
+    double seconds = labour.grinding(work.grindArea()) + labour.patching(bags);
     return option(
         OptionName.GRIND_AND_PATCH,
         passes,
-        new Work(bags, todo.patchVolume(), todo.grindArea(), ground, seconds));
+        new Work(bags, work.patchVolume(), work.grindArea(), ground, seconds));
   }
 
   private Option pour(OptionName name, TargetShape shape) {

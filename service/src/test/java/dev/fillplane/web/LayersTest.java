@@ -4,8 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.fillplane.render.Layer;
+import dev.fillplane.web.json.Words;
 import io.restassured.response.Response;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -67,6 +73,15 @@ class LayersTest {
     assertTrue(svg.contains(">moving joint "));
     assertTrue(svg.contains("kept open, not poured"));
     assertTrue(svg.contains(">drain<"));
+  }
+
+  @Test
+  void theContractNamesEveryLayer() {
+    List<String> told = new ArrayList<>();
+    JsonNode layers = RunningService.CONTRACT.document().at("/components/parameters/Layers/schema");
+    layers.at("/items/enum").forEach(word -> told.add(word.asText()));
+    assertEquals(Arrays.stream(Layer.values()).map(Words::of).toList(), told);
+    assertEquals(told.size(), layers.get("maxItems").asInt());
   }
 
   @Test
