@@ -216,6 +216,11 @@ public final class FloorSample {
     }
   }
 
+  /** How many nodes the triangles have, with those that no room touches. */
+  public int nodes() {
+    return lattice.nodes();
+  }
+
   /** Where a node of the triangles is. */
   public double nodeX(int node) {
     return lattice.originX() + lattice.nodeX(node);
