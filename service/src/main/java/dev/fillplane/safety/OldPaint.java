@@ -9,22 +9,23 @@ final class OldPaint implements Rule {
 
   private static final String BASIS =
       "40 CFR 745 (housing built before 1978); 29 CFR 1926.62: lead in air 50 ug/m3, action level"
-          + " 30, mean of 8 h";
+          + " 30, mean of 8 h; beyond 8 h the limit is 400 ug/m3 over the hours";
 
   @Override
   public Optional<Note> note(SafetyInput job) {
-    BuiltRooms old = BuiltRooms.in(job, year -> year < FIRST_CLEAR_YEAR);
+    PouredRooms old = job.all().that(room -> OldFlooring.builtBefore(FIRST_CLEAR_YEAR, room));
     if (old.isEmpty() || job.premises().isTested()) {
       return Optional.empty();
     }
     return Optional.of(
         Note.of(
-            "lead-paint-suspect",
-            job.grinds() ? Severity.DANGER : Severity.WARNING,
-            BASIS,
-            "rooms",
-            old.names(),
-            "year",
-            old.year()));
+                "lead-paint-suspect",
+                job.grinds() ? Severity.DANGER : Severity.WARNING,
+                BASIS,
+                "year",
+                OldFlooring.earliest(old),
+                "clear",
+                FIRST_CLEAR_YEAR)
+            .in(old));
   }
 }
