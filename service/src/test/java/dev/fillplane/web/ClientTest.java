@@ -42,6 +42,7 @@ import dev.fillplane.client.generated.model.SurveyPlan;
 import dev.fillplane.client.generated.model.SurveyPlanRequest;
 import dev.fillplane.client.generated.model.UnitSystem;
 import java.io.File;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.Set;
@@ -123,6 +124,18 @@ class ClientTest {
     assertTrue(svg.contains("floor unsure by 2 mm or more"));
     assertFalse(svg.contains("contour, every"));
     Files.delete(map.toPath());
+  }
+
+  @Test
+  void printsThePourSheet() throws Exception {
+    PlanRequest request = example("sample-metric.json", PlanRequest.class);
+    File page = CLIENT.call(() -> PICTURES.printPourPage(request, "letter"));
+    assertTrue(Files.readString(page.toPath()).contains("@page { size: letter; }"));
+    File sheet = CLIENT.call(() -> PICTURES.printPourSheet(request, null));
+    byte[] pdf = Files.readAllBytes(sheet.toPath());
+    assertEquals("%PDF-1.", new String(pdf, 0, 7, StandardCharsets.US_ASCII));
+    Files.delete(page.toPath());
+    Files.delete(sheet.toPath());
   }
 
   @Test
@@ -296,7 +309,7 @@ class ClientTest {
     Capabilities capabilities = CLIENT.call(CATALOGUES::getCapabilities);
     assertTrue(capabilities.getOperations().contains("makePlan"));
     assertTrue(capabilities.getOperations().contains("planSurvey"));
-    assertEquals(26, capabilities.getOperations().size());
+    assertEquals(28, capabilities.getOperations().size());
     assertFalse(capabilities.getDefaults().isEmpty());
     assertFalse(capabilities.getRanges().isEmpty());
     assertEquals(Settings.BODY_BYTES, capabilities.getLimits().getBodyBytes());
