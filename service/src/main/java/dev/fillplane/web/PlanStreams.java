@@ -112,6 +112,11 @@ final class PlanStreams implements AutoCloseable {
         .getEndPoint();
   }
 
+  /** How many streams are being answered. */
+  int open() {
+    return open.size();
+  }
+
   /** Takes no more streams; open ones answer what they have read and end with a problem. */
   @Override
   public void close() {

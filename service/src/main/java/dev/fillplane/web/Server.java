@@ -31,7 +31,7 @@ public final class Server implements AutoCloseable {
     Desk desk = new Desk(gate);
     PlanDesk planDesk = new PlanDesk(calculations, desk);
     warmUp = new WarmUp(contract, planDesk);
-    lines = new PlanLines(planDesk, slots, settings.places());
+    lines = new PlanLines(planDesk::answer, slots, settings.places());
     streams = new PlanStreams(lines);
     javalin =
         Javalin.create(
