@@ -45,8 +45,10 @@ class ArchitectureTest {
     String below = String.join(" ", MAY_USE.keySet());
     MAY_USE.put("plan", below);
     MAY_USE.put("render", below + " plan");
-    MAY_USE.put("web", below + " plan render openapi");
-    MAY_USE.put("app", below + " plan render web openapi client");
+    MAY_USE.put("estimate", below + " plan");
+    MAY_USE.put("job", below + " plan estimate");
+    MAY_USE.put("web", below + " plan render estimate job openapi");
+    MAY_USE.put("app", below + " plan render estimate job web openapi client");
   }
 
   @Test

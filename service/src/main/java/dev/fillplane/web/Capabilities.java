@@ -1,5 +1,6 @@
 package dev.fillplane.web;
 
+import dev.fillplane.job.JobSettings;
 import dev.fillplane.openapi.Contract;
 import dev.fillplane.plan.BatchLimit;
 import dev.fillplane.plan.Term;
@@ -75,7 +76,9 @@ record Capabilities(
       int tableValues,
       int cells,
       int batches,
-      int variations) {}
+      int variations,
+      int jobUnits,
+      int jobHours) {}
 
   /** What {@code contract} and {@code settings} promise. */
   static Capabilities of(Contract contract, Settings settings) {
@@ -88,7 +91,9 @@ record Capabilities(
             contract.schema("Table").at("/properties/values/maxItems").asInt(),
             CellSize.MOST_CELLS,
             BatchLimit.MOST,
-            contract.schema("ComparisonRequest").at("/properties/variations/maxItems").asInt());
+            contract.schema("ComparisonRequest").at("/properties/variations/maxItems").asInt(),
+            JobSettings.MOST_UNITS,
+            (int) settings.jobs().kept().toHours());
     return new Capabilities(
         Version.TEXT,
         contract.document().findValuesAsText("operationId"),

@@ -1,5 +1,6 @@
 package dev.fillplane.web;
 
+import dev.fillplane.job.Jobs;
 import dev.fillplane.openapi.Contract;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -19,6 +20,7 @@ public final class Server implements AutoCloseable {
 
   private final Javalin javalin;
   private final WarmUp warmUp;
+  private final Jobs jobs;
   private final AtomicBoolean ready = new AtomicBoolean();
 
   private Server(Settings settings) {
@@ -27,6 +29,7 @@ public final class Server implements AutoCloseable {
     Slots slots = new Slots(settings.places(), settings.patienceSeconds());
     SchemaGate gate = new SchemaGate(contract, schemas(calculations));
     Desk desk = new Desk(gate);
+    jobs = new Jobs(settings.jobs(), new UnitDesk(desk));
     warmUp = new WarmUp(contract, new PlanDesk(calculations, desk));
     javalin =
         Javalin.create(
@@ -42,6 +45,8 @@ public final class Server implements AutoCloseable {
               config.routes.post(Validation.PATH, new Validation(gate, slots)::handle);
               config.routes.post(Comparisons.PATH, new Comparisons(gate, slots)::handle);
               config.routes.post(SurveyImports.PATH, new SurveyImports(slots)::handle);
+              new JobRequests(jobs, gate, slots, Tenant.LOCAL).handle(config);
+              new JobAnswers(jobs, slots, Tenant.LOCAL).handle(config);
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
             });
@@ -50,6 +55,7 @@ public final class Server implements AutoCloseable {
   private static List<String> schemas(Calculations calculations) {
     List<String> schemas = new ArrayList<>(calculations.schemas());
     schemas.add(Comparisons.SCHEMA);
+    schemas.add(JobBody.SCHEMA);
     return schemas;
   }
 
@@ -63,6 +69,7 @@ public final class Server implements AutoCloseable {
     server.javalin.start();
     server.warmUp.run();
     server.ready.set(true);
+    server.jobs.resume();
     return server;
   }
 
@@ -76,6 +83,7 @@ public final class Server implements AutoCloseable {
   public void close() {
     ready.set(false);
     javalin.stop();
+    jobs.close();
   }
 
   private static void configure(JavalinConfig config, Settings settings) {
