@@ -51,6 +51,7 @@ final class Engine implements AutoCloseable {
             .heartbeatInterval(settings.heartbeat())
             .missedHeartbeatsLimit(MISSED_HEARTBEATS)
             .shutdownMaxWait(STOP)
+            .clock(settings.clock()::instant)
             .schedulerName(new SchedulerName.Fixed(UUID.randomUUID().toString()));
     if (settings.store().shared()) {
       // Nodes skip rows that another is taking, and take few at once, so that all end together.
