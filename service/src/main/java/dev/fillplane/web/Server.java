@@ -44,6 +44,7 @@ public final class Server implements AutoCloseable {
               config.routes.post(SurveyImports.PATH, new SurveyImports(slots)::handle);
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
+              Pages.handle(config, contract);
             });
   }
 
