@@ -13,8 +13,11 @@ const NAMES = {
 
 const DIGITS = {
   metric: { plan: 1, height: 0, area: 1, fill: 0, liquid: 1, mass: 0, temperature: 0, time: 0 },
-  us: { plan: 1, area: 0, fill: 1, liquid: 1, mass: 0, temperature: 0, time: 0 },
+  us: { plan: 1, area: 0, fill: 1, liquid: 2, mass: 0, temperature: 0, time: 0 },
 };
+
+/** From here on a digit behind the point tells nothing. */
+const LARGE = 100;
 
 /** @param {string} units @param {string} dimension */
 export function unitName(units, dimension) {
@@ -28,8 +31,8 @@ export function unitName(units, dimension) {
  * @param {number} value
  */
 export function quantity(units, dimension, value) {
-  const number =
-    units === 'us' && dimension === 'height' ? sixteenths(value) : fixed(value, DIGITS[units][dimension]);
+  const digits = value >= LARGE ? 0 : DIGITS[units][dimension];
+  const number = units === 'us' && dimension === 'height' ? sixteenths(value) : fixed(value, digits);
   return `${number}\u00a0${unitName(units, dimension)}`;
 }
 

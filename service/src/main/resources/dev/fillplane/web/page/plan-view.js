@@ -35,7 +35,7 @@ export function numbersPart(plan) {
   return el('dl', { class: 'cards' },
     card('Bags to order', String(bags.order), `likely ${bags.likely}; ${bags.p10} to ${bags.p90} in 8 of 10 floors`),
     card('Mix water', `${quantity(units, 'liquid', mix.waterPerBatch)} a batch`,
-      `${quantity(units, 'liquid', quantities.mixWater)} in all${water === undefined ? '' : `; at ${quantity(units, 'temperature', water)} the mix would keep the time of the data sheet`}`),
+      `${quantity(units, 'liquid', quantities.mixWater)} in all${water === undefined ? '' : `; at ${quantity(units, 'temperature', water)} the mix comes out as the data sheet has it`}`),
     card('Working time', `${Math.round(mix.workingTime)} min`,
       `an edge closes for ${Math.round(mix.healingTime)} min; mix at ${quantity(units, 'temperature', mix.mixTemperature)}`),
     card('Pouring', duration(pour.minutes), `${counted(people, 'person').replace('persons', 'people')}, ${counted(pour.crew.mixers, 'mixer')}`),
