@@ -39,10 +39,12 @@ final class Browser implements AutoCloseable {
   private static final Pattern ASKED = Pattern.compile("\"url\":\"(https?|wss?)://([^/\"]+)");
 
   private final ChromeDriver driver;
+  private final Path downloads;
   private final WebDriverWait wait;
 
-  private Browser(ChromeDriver driver) {
+  private Browser(ChromeDriver driver, Path downloads) {
     this.driver = driver;
+    this.downloads = downloads;
     this.wait = new WebDriverWait(driver, PATIENCE);
     wait.ignoring(StaleElementReferenceException.class);
   }
@@ -66,16 +68,19 @@ final class Browser implements AutoCloseable {
         "--disable-sync",
         "--force-prefers-reduced-motion",
         "--window-size=1280,900",
-        "--user-data-dir=" + profile());
+        "--user-data-dir=" + folder());
+    Path downloads = folder();
+    options.setExperimentalOption(
+        "prefs", Map.of("download.default_directory", downloads.toString()));
     LoggingPreferences logs = new LoggingPreferences();
     logs.enable(LogType.PERFORMANCE, Level.ALL);
     options.setCapability("goog:loggingPrefs", logs);
     ChromeDriverService service =
         new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).build();
-    return new Browser(new ChromeDriver(service, options));
+    return new Browser(new ChromeDriver(service, options), downloads);
   }
 
-  private static Path profile() {
+  private static Path folder() {
     try {
       return Files.createTempDirectory("fillplane-browser");
     } catch (IOException e) {
@@ -126,6 +131,13 @@ final class Browser implements AutoCloseable {
     } catch (org.openqa.selenium.TimeoutException e) {
       throw new AssertionError(otherwise.get(), e);
     }
+  }
+
+  /** A file that the page saves, when it is there whole. */
+  Path saved(String name) {
+    Path file = downloads.resolve(name);
+    until(() -> Files.exists(file) && file.toFile().length() > 0, () -> name + " is not saved");
+    return file;
   }
 
   /** Every request since the last call went to these hosts only. */

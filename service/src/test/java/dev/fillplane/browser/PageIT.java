@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.fillplane.web.Server;
 import dev.fillplane.web.Settings;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
@@ -159,6 +162,23 @@ class PageIT {
     assertEquals(bags, browser.text("#numbers .value"));
     browser.find("#units input[value=metric]").sendKeys(Keys.SPACE);
     assertEquals("26", field("/conditions/air").getDomProperty("value"));
+  }
+
+  @Test
+  void aSavedRequestIsOpenedAgain() throws IOException {
+    sample();
+    type("/crew/people", "5");
+    planned();
+    browser.find("#save-request").click();
+    Path file = browser.saved("pour-request.json");
+    assertTrue(Files.readString(file).contains("\"confidence\": 0.9"), "parts without a field");
+    browser.find("#empty").click();
+    browser.says("#status", "Draw a room");
+    browser.find("#open-request").sendKeys(file.toString());
+    planned();
+    assertEquals("5", field("/crew/people").getDomProperty("value"));
+    browser.find("#save-batches").click();
+    assertTrue(Files.readString(browser.saved("batches.csv")).startsWith("bay,"));
   }
 
   @Test

@@ -110,8 +110,9 @@ byId('type-room').addEventListener('click', () => {
 byId('units').addEventListener('change', (event) => store.replace(convertRequest(store.request, event.target.value)));
 byId('service-key').addEventListener('change', (event) => {
   useKey(event.target.value);
-  planning.rest();
+  store.change(() => {});
+  showOperations().catch(views.failed);
 });
 byId('again').addEventListener('click', () => planning.run());
 store.replace(emptyRequest('metric'));
-showOperations().catch((error) => views.failed(error));
+showOperations().catch(views.failed);

@@ -9,6 +9,7 @@ const MADE = {
   'save-map': ['/v1/depth-maps', 'depth-map.svg'],
   'save-batches': ['/v1/batch-lists', 'batches.csv'],
   'save-sheet': ['/v1/pour-sheets', 'pour-sheet.pdf'],
+  'save-page': ['/v1/pour-pages', 'pour-sheet.html'],
   'save-timeline': ['/v1/timelines', 'timeline.svg'],
 };
 

@@ -7,7 +7,7 @@
 
 import { countBags, materials } from './bag-service.js';
 import { formParts, resultParts, showUnits, sheet } from './bag-parts.js';
-import { askOf, Unclear } from './bag-request.js';
+import { askOf } from './bag-request.js';
 
 const REST_MILLIS = 400;
 const HOME = new URL(import.meta.url).origin;
@@ -99,8 +99,9 @@ class BagCalculator extends HTMLElement {
   }
 
   #wrong(error) {
-    const field = error instanceof Unclear || error.field ? this.shadowRoot.getElementById(error.field) : null;
-    field?.setAttribute('aria-invalid', 'true');
+    if (error.field) {
+      this.shadowRoot.getElementById(error.field).setAttribute('aria-invalid', 'true');
+    }
     this.#say(error.message, true);
   }
 

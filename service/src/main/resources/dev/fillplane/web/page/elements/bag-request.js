@@ -1,14 +1,5 @@
 /** From what is typed, and what the page of the supplier tells, to a request. */
 
-/** A field that cannot be read. */
-export class Unclear extends Error {
-  /** @param {string} field @param {string} message */
-  constructor(field, message) {
-    super(message);
-    this.field = field;
-  }
-}
-
 /** Values of a data sheet that the page may tell, by attribute. */
 const SHEET = {
   'bag-mass': 'bagMass',
@@ -18,7 +9,8 @@ const SHEET = {
 };
 
 /**
- * A request for bag-counts, or null while something is still empty.
+ * A request for bag-counts, or null while something is still empty. Throws an error with its `field`
+ * where something cannot be read.
  * @param {any} element
  * @returns {any}
  */
@@ -54,7 +46,7 @@ function number(element, name) {
   const [, whole, over, under] = text.match(/^(?:(\d+)[ -]+)?(\d+)\/(\d+)$/) ?? [];
   const value = over ? Number(whole ?? 0) + over / under : Number(text.replace(',', '.'));
   if (!Number.isFinite(value) || value <= 0) {
-    throw new Unclear(name, 'Type a number above 0, without its unit.');
+    throw Object.assign(new Error('Type a number above 0, without its unit.'), { field: name });
   }
   return value;
 }
