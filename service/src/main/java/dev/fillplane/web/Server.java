@@ -60,6 +60,7 @@ public final class Server implements AutoCloseable {
               new JobAnswers(jobs, slots, Tenant.LOCAL).handle(config);
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
+              Pages.handle(config, contract);
             });
   }
 
