@@ -11,6 +11,9 @@ final class Attempts {
   /** Did not arrive in time (RFC 9110 section 15.5.9), too many requests, busy. */
   private static final Set<Integer> PASSING = Set.of(408, 429, 503);
 
+  /** The first attempt with the same Idempotency-Key is still worked on, if told when to return. */
+  private static final int CONFLICT = 409;
+
   private final Retries retries;
   private final Time time;
   private final Random jitter;
@@ -39,7 +42,8 @@ final class Attempts {
   /** Whether the failure may pass, and the same request can be sent again without harm. */
   private static boolean mayPass(RuntimeException failure) {
     if (failure instanceof ProblemException problem) {
-      return PASSING.contains(problem.status());
+      boolean stillTaken = problem.status() == CONFLICT && problem.retryAfter().isPresent();
+      return stillTaken || PASSING.contains(problem.status());
     }
     return failure instanceof NoAnswerException silence && silence.mayPass();
   }

@@ -2,6 +2,7 @@ package dev.fillplane.client;
 
 import dev.fillplane.client.generated.ApiClient;
 import dev.fillplane.client.generated.ApiException;
+import dev.fillplane.client.generated.model.JobRequest;
 import dev.fillplane.client.generated.model.PlanRequest;
 import java.io.IOException;
 import java.net.URI;
@@ -89,6 +90,19 @@ public final class FillplaneClient {
    */
   public PlanStream streamPlans(Iterator<PlanRequest> requests) {
     return new PlanStream(requests, this::openStream, attempts.series(), time);
+  }
+
+  /**
+   * Starts a job of many units, with an {@code Idempotency-Key}: however often it is asked for, it
+   * is one job.
+   */
+  public RunningJob startJob(JobRequest request) {
+    return RunningJob.start(this, time, request);
+  }
+
+  /** A job that was started before, by its id. */
+  public RunningJob job(String id) {
+    return RunningJob.of(this, time, id);
   }
 
   private LineExchange openStream(LineExchange.Lines lines) throws IOException {

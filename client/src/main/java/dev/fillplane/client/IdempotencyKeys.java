@@ -11,7 +11,7 @@ import java.util.function.Supplier;
  */
 final class IdempotencyKeys {
   private static final String HEADER = "Idempotency-Key";
-  private static final Set<String> CREATING = Set.of("/v1/jobs");
+  private static final Set<String> CREATING = Set.of("/v1/jobs", "/v1/job-uploads");
 
   private final ThreadLocal<String> ofCall = new ThreadLocal<>();
 

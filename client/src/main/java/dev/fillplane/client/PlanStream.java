@@ -28,7 +28,7 @@ public final class PlanStream implements Iterator<PlanLine>, AutoCloseable {
   public static final int AHEAD = 32;
 
   private static final int TIMED_OUT = 408;
-  private static final Set<Integer> ENDINGS = Set.of(TIMED_OUT, 429, 503);
+  private static final Set<String> ENDINGS = Set.of("timed-out", "busy", "too-many-requests");
 
   /** Opens an exchange that sends lines. */
   interface Opening {
@@ -122,7 +122,7 @@ public final class PlanStream implements Iterator<PlanLine>, AutoCloseable {
   private void accept(byte[] line) {
     try {
       PlanLine answer = PlanJson.answer(answered + 1, line);
-      answer.problem().ifPresent(PlanStream::checkThatItIsOfTheLine);
+      answer.problem().ifPresent(PlanStream::checkThatItAnswers);
       feed.answered();
       ready = Optional.of(answer);
       answered++;
@@ -133,9 +133,12 @@ public final class PlanStream implements Iterator<PlanLine>, AutoCloseable {
   }
 
   /** A service that stops, or tired of waiting, says so in a line that answers no request. */
-  private static void checkThatItIsOfTheLine(ProblemException problem) {
-    if (ENDINGS.contains(problem.status())) {
+  private static void checkThatItAnswers(ProblemException problem) {
+    if (problem.kind().filter(ENDINGS::contains).isPresent()) {
       throw problem;
+    }
+    if (problem.kind().filter("bad-request"::equals).isPresent()) {
+      throw broken(new IOException(problem));
     }
   }
 

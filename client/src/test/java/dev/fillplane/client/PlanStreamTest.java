@@ -19,6 +19,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Streams of plans against services that answer, refuse, break off and stand still. */
@@ -30,10 +31,9 @@ class PlanStreamTest {
        "detail": "One thing.", "errors": [{"code": "missing", "pointer": "#/rooms", "detail": "None."}]}
       """
           .replace("\n", "");
-  private static final String STOPPING =
-      "{\"line\": 3, \"status\": 503, \"title\": \"The service is busy\", \"errors\": []}";
-  private static final String TIRED =
-      "{\"line\": 3, \"status\": 408, \"title\": \"Too slow\", \"errors\": []}";
+  private static final String ENDING =
+      "{\"line\": 3, \"type\": \"urn:fillplane:problem:%s\", \"status\": %d, \"title\": \"x\","
+          + " \"detail\": \"Begin again from this line.\", \"errors\": []}";
 
   private final VirtualTime time = new VirtualTime("2026-03-01T08:00:00Z");
 
@@ -132,13 +132,13 @@ class PlanStreamTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {STOPPING, TIRED})
-  void beginsAgainWhereTheServiceSaysSo(String ending) {
+  @CsvSource({"busy, 503", "timed-out, 408", "too-many-requests, 429", "bad-request, 400"})
+  void beginsAgainWhereTheServiceSaysSo(String kind, int status) {
     StreamingService.Script stopping =
         connection -> {
           connection.begin();
           connection.answer(2);
-          connection.line(ending);
+          connection.line(ENDING.formatted(kind, status));
           connection.end();
         };
     try (StreamingService service = new StreamingService(stopping, StreamingService::answerAll)) {

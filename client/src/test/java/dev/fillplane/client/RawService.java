@@ -48,7 +48,11 @@ final class RawService implements AutoCloseable {
   }
 
   static String alive() {
-    return answer("200 OK", "Content-Type: application/json\r\n", "{\"state\": \"up\"}");
+    return ok("{\"state\": \"up\"}");
+  }
+
+  static String ok(String json) {
+    return answer("200 OK", "Content-Type: application/json\r\n", json);
   }
 
   URI address() {
@@ -58,6 +62,11 @@ final class RawService implements AutoCloseable {
   /** How many requests came. */
   int requests() {
     return heads.size();
+  }
+
+  /** Method and path of a request, the first is 0. */
+  String asked(int request) {
+    return heads.get(request).lines().findFirst().orElseThrow().replace(" HTTP/1.1", "");
   }
 
   /** A header of a request, the first is 0. */

@@ -48,6 +48,19 @@ class RetriesTest {
     }
   }
 
+  /** The first attempt with the same Idempotency-Key may still be worked on. */
+  @Test
+  void asksAgainAfterAConflictThatSaysWhen() {
+    String conflict = RawService.answer("409 Conflict", "Retry-After: 1\r\n", "");
+    try (RawService service = new RawService(conflict, RawService.alive())) {
+      assertEquals("up", state(service));
+    }
+    try (RawService service = new RawService(RawService.answer("409 Conflict", "", ""))) {
+      assertThrows(ProblemException.class, () -> state(service));
+      assertEquals(1, service.requests());
+    }
+  }
+
   @Test
   void pausesGrowAreJitteredAndEnd() {
     try (RawService service = new RawService(RawService.answer("503 Busy", "", ""))) {
