@@ -35,6 +35,16 @@ final class Body {
    * @throws Refusal if it says to be of another type or packed
    */
   static byte[] bytes(Context context, String wanted) {
+    check(context, wanted);
+    return context.bodyAsBytes();
+  }
+
+  /**
+   * Checks the media type of a body.
+   *
+   * @throws Refusal if it says to be of another type or packed
+   */
+  static void check(Context context, String wanted) {
     String type = mediaType(context);
     if (type == null || !type.split(";", 2)[0].trim().equalsIgnoreCase(wanted)) {
       throw Refusal.of(
@@ -45,7 +55,6 @@ final class Body {
       throw Refusal.of(
           Problem.Kind.UNSUPPORTED_MEDIA_TYPE, "Send the body without Content-Encoding.");
     }
-    return context.bodyAsBytes();
   }
 
   /** The header as it came: asked for the type, the server fails on a charset it does not know. */

@@ -75,7 +75,9 @@ record Capabilities(
       int tableValues,
       int cells,
       int batches,
-      int variations) {}
+      int variations,
+      int lineBytes,
+      int streams) {}
 
   /** What {@code contract} and {@code settings} promise. */
   static Capabilities of(Contract contract, Settings settings) {
@@ -88,7 +90,9 @@ record Capabilities(
             contract.schema("Table").at("/properties/values/maxItems").asInt(),
             CellSize.MOST_CELLS,
             BatchLimit.MOST,
-            contract.schema("ComparisonRequest").at("/properties/variations/maxItems").asInt());
+            contract.schema("ComparisonRequest").at("/properties/variations/maxItems").asInt(),
+            PlanLines.LINE_BYTES,
+            PlanStreams.MOST);
     return new Capabilities(
         Version.TEXT,
         contract.document().findValuesAsText("operationId"),

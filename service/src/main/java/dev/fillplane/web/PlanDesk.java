@@ -31,9 +31,18 @@ public final class PlanDesk {
   /** Answers one plan request. */
   public Reply plan(byte[] body) {
     try {
-      return new Reply(true, desk.answer(calculations.plans(), Body.parse(body)));
+      return new Reply(true, answer(body));
     } catch (Refusal refusal) {
       return new Reply(false, Json.bytes(refusal.problem(), UnitSystem.METRIC));
     }
+  }
+
+  /**
+   * The plan of a request.
+   *
+   * @throws Refusal if there is none
+   */
+  byte[] answer(byte[] body) {
+    return desk.answer(calculations.plans(), Body.parse(body));
   }
 }

@@ -19,6 +19,8 @@ public final class Server implements AutoCloseable {
 
   private final Javalin javalin;
   private final WarmUp warmUp;
+  private final PlanLines lines;
+  private final PlanStreams streams;
   private final AtomicBoolean ready = new AtomicBoolean();
 
   private Server(Settings settings) {
@@ -27,7 +29,10 @@ public final class Server implements AutoCloseable {
     Slots slots = new Slots(settings.places(), settings.patienceSeconds());
     SchemaGate gate = new SchemaGate(contract, schemas(calculations));
     Desk desk = new Desk(gate);
-    warmUp = new WarmUp(contract, new PlanDesk(calculations, desk));
+    PlanDesk planDesk = new PlanDesk(calculations, desk);
+    warmUp = new WarmUp(contract, planDesk);
+    lines = new PlanLines(planDesk, slots, settings.places());
+    streams = new PlanStreams(lines);
     javalin =
         Javalin.create(
             config -> {
@@ -42,6 +47,7 @@ public final class Server implements AutoCloseable {
               config.routes.post(Validation.PATH, new Validation(gate, slots)::handle);
               config.routes.post(Comparisons.PATH, new Comparisons(gate, slots)::handle);
               config.routes.post(SurveyImports.PATH, new SurveyImports(slots)::handle);
+              config.routes.post(PlanStreams.PATH, streams::handle);
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
             });
@@ -75,7 +81,9 @@ public final class Server implements AutoCloseable {
   @Override
   public void close() {
     ready.set(false);
+    streams.close();
     javalin.stop();
+    lines.close();
   }
 
   private static void configure(JavalinConfig config, Settings settings) {

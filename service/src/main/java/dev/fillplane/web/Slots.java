@@ -31,6 +31,25 @@ final class Slots {
       Thread.currentThread().interrupt();
       throw busy();
     }
+    return inPlace(work);
+  }
+
+  /**
+   * The same for work that can wait for its place as long as it takes.
+   *
+   * @throws Refusal if the waiting is interrupted
+   */
+  <T> T runWhenFree(Supplier<T> work) {
+    try {
+      free.acquire();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw busy();
+    }
+    return inPlace(work);
+  }
+
+  private <T> T inPlace(Supplier<T> work) {
     try {
       return work.get();
     } finally {

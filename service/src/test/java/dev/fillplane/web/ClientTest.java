@@ -31,6 +31,7 @@ import dev.fillplane.client.generated.model.ElevationsAnswer;
 import dev.fillplane.client.generated.model.ElevationsRequest;
 import dev.fillplane.client.generated.model.LiftingCheck;
 import dev.fillplane.client.generated.model.LiftingCheckRequest;
+import dev.fillplane.client.generated.model.LineProblem;
 import dev.fillplane.client.generated.model.MixCheck;
 import dev.fillplane.client.generated.model.MixCheckRequest;
 import dev.fillplane.client.generated.model.Plan;
@@ -134,6 +135,21 @@ class ClientTest {
     assertTrue(lines.get(0).startsWith("bay,batch,bags,water (qt),mix start (min),"), lines.get(0));
     assertEquals(plan.getPour().getBatches().size(), lines.size() - 1);
     Files.delete(table.toPath());
+  }
+
+  /** All lines are sent before an answer is read, so these must be few. */
+  @Test
+  void plansLineByLine() throws Exception {
+    String lines = example("rectangle.json") + "\n{}\n" + example("sample-us.json");
+    File answers = CLIENT.call(() -> PLANS.streamPlans(lines));
+    List<String> told = Files.readAllLines(answers.toPath());
+    assertEquals(3, told.size());
+    Plan plan = JSON.readValue(told.get(2), Plan.class);
+    assertEquals("us", plan.getUnits());
+    LineProblem problem = JSON.readValue(told.get(1), LineProblem.class);
+    assertEquals(2, problem.getLine());
+    assertEquals("missing", problem.getErrors().get(0).getCode());
+    Files.delete(answers.toPath());
   }
 
   @Test
@@ -296,7 +312,7 @@ class ClientTest {
     Capabilities capabilities = CLIENT.call(CATALOGUES::getCapabilities);
     assertTrue(capabilities.getOperations().contains("makePlan"));
     assertTrue(capabilities.getOperations().contains("planSurvey"));
-    assertEquals(26, capabilities.getOperations().size());
+    assertEquals(27, capabilities.getOperations().size());
     assertFalse(capabilities.getDefaults().isEmpty());
     assertFalse(capabilities.getRanges().isEmpty());
     assertEquals(Settings.BODY_BYTES, capabilities.getLimits().getBodyBytes());
@@ -313,6 +329,10 @@ class ClientTest {
     File contract = CLIENT.call(CATALOGUES::getContract);
     assertTrue(Files.readString(contract.toPath()).startsWith("openapi: \"3.0"));
     Files.delete(contract.toPath());
+  }
+
+  private static String example(String name) {
+    return RunningService.example(name).toString();
   }
 
   private static <T> T example(String name, Class<T> type) {

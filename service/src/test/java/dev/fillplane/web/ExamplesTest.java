@@ -7,6 +7,7 @@ import com.atlassian.oai.validator.OpenApiInteractionValidator;
 import com.atlassian.oai.validator.restassured.OpenApiValidationFilter;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.restassured.response.Response;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -82,6 +83,10 @@ class ExamplesTest {
 
   private static Response post(String path, String mediaType, String body) {
     String type = mediaType.startsWith("text/") ? mediaType + "; charset=utf-8" : mediaType;
-    return RunningService.open().filter(STRICT).contentType(type).body(body).post(path);
+    return RunningService.open()
+        .filter(STRICT)
+        .contentType(type)
+        .body(body.getBytes(StandardCharsets.UTF_8))
+        .post(path);
   }
 }

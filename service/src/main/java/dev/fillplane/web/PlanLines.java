@@ -1,0 +1,120 @@
+package dev.fillplane.web;
+
+import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.web.json.Json;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Plans the lines of a text, a few at a time on all processors, and answers them in their order.
+ * Reading keeps only so far ahead of the answers: where nobody takes these, it stops. Safe to
+ * share.
+ */
+public final class PlanLines implements AutoCloseable {
+
+  /** Bytes of the longest line. */
+  public static final int LINE_BYTES = 4_000_000;
+
+  private static final Logger LOG = LoggerFactory.getLogger(PlanLines.class);
+
+  private final PlanDesk desk;
+  private final Slots slots;
+  private final int places;
+  private final ExecutorService workers;
+
+  PlanLines(PlanDesk desk, Slots slots, int places) {
+    this.desk = desk;
+    this.slots = slots;
+    this.places = places;
+    this.workers = Executors.newFixedThreadPool(places);
+  }
+
+  /** On all processors of the machine, without a server. */
+  public static PlanLines local() {
+    int places = Runtime.getRuntime().availableProcessors();
+    return new PlanLines(new PlanDesk(), new Slots(places, 0), places);
+  }
+
+  /**
+   * The answer of a line.
+   *
+   * @param line counted from 1
+   * @param planned whether {@code json} is a plan; else it is a problem that tells the line
+   */
+  public record Answer(int line, boolean planned, byte[] json) {}
+
+  /** Where answers go. */
+  @FunctionalInterface
+  public interface Sink {
+    void accept(Answer answer) throws IOException;
+  }
+
+  /** Tells that not all lines could be read; those before {@link #line} are answered. */
+  static final class CutShort extends IOException {
+
+    private static final long serialVersionUID = 1;
+
+    private final int line;
+
+    CutShort(int line, Throwable cause) {
+      super("the text stops in line " + line, cause);
+      this.line = line;
+    }
+
+    /** The line that was being read. */
+    int line() {
+      return line;
+    }
+  }
+
+  /**
+   * Answers all lines of {@code in} that are not blank.
+   *
+   * @throws IOException if {@code in} fails, after the answers of what came before; or if {@code
+   *     sink} does, and then nothing more is read or planned
+   */
+  public void answer(InputStream in, Sink sink) throws IOException {
+    run(in, Optional.empty()).deliver(sink);
+  }
+
+  /** The same as part of a request of this id. */
+  LineRun run(InputStream in, Optional<String> requestId) {
+    return new LineRun(in, line -> answer(line, requestId), workers, 2 * places);
+  }
+
+  private Answer answer(LineReader.Line line, Optional<String> requestId) {
+    try {
+      if (line.tooLong()) {
+        throw Refusal.of(
+            Problem.Kind.TOO_LARGE,
+            "A line may have at most " + LINE_BYTES + " bytes; see limits in /v1/capabilities.");
+      }
+      byte[] plan = slots.runWhenFree(() -> desk.answer(line.text()));
+      return new Answer(line.number(), true, plan);
+    } catch (Refusal refusal) {
+      return refused(line.number(), refusal.problem(), requestId);
+    } catch (RuntimeException | Error e) {
+      LOG.error("line {} of request {} failed", line.number(), requestId.orElse("none"), e);
+      Problem failed = Problem.of(Problem.Kind.FAILED, "This is a fault of the service.");
+      return refused(line.number(), failed, requestId);
+    }
+  }
+
+  /** The answer of a line that has no plan. */
+  static Answer refused(int line, Problem problem, Optional<String> requestId) {
+    Problem told = requestId.map(problem::forRequest).orElse(problem);
+    byte[] json = Json.bytes(LineProblem.of(line, told), UnitSystem.METRIC);
+    return new Answer(line, false, json);
+  }
+
+  /** Ends the work that is going on. */
+  @Override
+  public void close() {
+    workers.shutdownNow();
+  }
+}

@@ -1,0 +1,123 @@
+package dev.fillplane.web;
+
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.TimeoutException;
+import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
+import org.eclipse.jetty.io.EndPoint;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Plans one unit a line, as long as lines come. A caller who stops reading stops the work, one who
+ * is gone ends it.
+ */
+final class PlanStreams implements AutoCloseable {
+
+  static final String PATH = "/v1/plan-streams";
+  static final String NDJSON = "application/x-ndjson";
+
+  /** Streams that may be open at once; each keeps some lines in memory. */
+  static final int MOST = 8;
+
+  /** How long a stream may stand still: nothing is sent and nothing taken. */
+  private static final long IDLE_MILLIS = 120_000;
+
+  private static final Logger LOG = LoggerFactory.getLogger(PlanStreams.class);
+
+  private final PlanLines lines;
+  private final long idleMillis;
+  private final Set<LineRun> open = ConcurrentHashMap.newKeySet();
+  private boolean stopping;
+
+  PlanStreams(PlanLines lines) {
+    this(lines, IDLE_MILLIS);
+  }
+
+  PlanStreams(PlanLines lines, long idleMillis) {
+    this.lines = lines;
+    this.idleMillis = idleMillis;
+  }
+
+  void handle(Context context) throws IOException {
+    Accepted.check(context, NDJSON);
+    Body.check(context, NDJSON);
+    Optional<String> id = Optional.of(RequestIds.of(context));
+    LineRun run = lines.run(context.req().getInputStream(), id);
+    admit(run);
+    EndPoint connection = connection(context);
+    long usual = connection.getIdleTimeout();
+    connection.setIdleTimeout(idleMillis);
+    try {
+      deliver(run, new StreamedAnswers(context), id);
+    } finally {
+      connection.setIdleTimeout(usual);
+      open.remove(run);
+    }
+  }
+
+  private void admit(LineRun run) {
+    synchronized (open) {
+      if (stopping || open.size() >= MOST) {
+        throw new Refusal(stopping ? stops() : full(), Map.of("Retry-After", "10"));
+      }
+      open.add(run);
+    }
+  }
+
+  private static void deliver(LineRun run, StreamedAnswers answers, Optional<String> id)
+      throws IOException {
+    try {
+      run.deliver(answers);
+    } catch (PlanLines.CutShort e) {
+      if (!answers.begun()) {
+        throw new Refusal(why(e.getCause()), Map.of());
+      }
+      answers.accept(PlanLines.refused(e.line(), why(e.getCause()), id));
+    } catch (IOException e) {
+      LOG.debug("the caller of request {} is gone", id.orElseThrow(), e);
+      return;
+    }
+    answers.end();
+  }
+
+  private static Problem why(Throwable cause) {
+    if (cause instanceof InterruptedException) {
+      return stops();
+    }
+    for (Throwable at = cause; at != null; at = at.getCause()) {
+      if (at instanceof TimeoutException) {
+        return Problem.of(Problem.Kind.TIMED_OUT, "Nothing came for too long; begin again here.");
+      }
+    }
+    return Problem.of(Problem.Kind.BAD_REQUEST, "The body did not arrive whole.");
+  }
+
+  private static Problem stops() {
+    return Problem.of(Problem.Kind.BUSY, "The service is stopping; begin again from this line.");
+  }
+
+  private static Problem full() {
+    return Problem.of(Problem.Kind.BUSY, "Every place for a stream is taken; try again later.");
+  }
+
+  private static EndPoint connection(Context context) {
+    return ServletContextRequest.getServletContextRequest(context.req())
+        .getConnectionMetaData()
+        .getConnection()
+        .getEndPoint();
+  }
+
+  /** Takes no more streams; open ones answer what they have read and end with a problem. */
+  @Override
+  public void close() {
+    synchronized (open) {
+      stopping = true;
+      open.forEach(LineRun::stop);
+    }
+  }
+}
