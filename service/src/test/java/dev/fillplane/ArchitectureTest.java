@@ -44,9 +44,10 @@ class ArchitectureTest {
     MAY_USE.put("safety", "quantity finding room depth material heat supply pour");
     String below = String.join(" ", MAY_USE.keySet());
     MAY_USE.put("plan", below);
+    MAY_USE.put("estimate", below + " plan");
     MAY_USE.put("render", below + " plan");
-    MAY_USE.put("web", below + " plan render openapi");
-    MAY_USE.put("app", below + " plan render web openapi client");
+    MAY_USE.put("web", below + " plan estimate render openapi");
+    MAY_USE.put("app", below + " plan estimate render web openapi client");
   }
 
   @Test

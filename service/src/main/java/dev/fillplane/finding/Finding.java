@@ -24,4 +24,9 @@ public record Finding(String code, boolean error, Place place, Map<String, Objec
   static Finding of(String code, boolean error, Place place, Object... namesAndValues) {
     return new Finding(code, error, place, Values.byName(namesAndValues));
   }
+
+  /** The same where its request is the property {@code name} of another. */
+  public Finding under(String name) {
+    return new Finding(code, error, place.under(name), values);
+  }
 }

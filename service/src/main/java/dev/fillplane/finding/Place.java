@@ -29,6 +29,11 @@ public final class Place {
     return new Place(pointer + "/" + index);
   }
 
+  /** The same place where its request is the property {@code name} of another. */
+  public Place under(String name) {
+    return new Place(ROOT.at(name).pointer + pointer.substring(1));
+  }
+
   /** The pointer in its fragment form. */
   @Override
   public String toString() {

@@ -7,7 +7,6 @@ import dev.fillplane.pour.Verdict;
 import dev.fillplane.target.Prices;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -21,9 +20,6 @@ import java.util.stream.Stream;
  */
 public final class Comparer {
 
-  /** Name of the request that is varied. */
-  static final String BASE = "base";
-
   private Comparer() {}
 
   /**
@@ -34,30 +30,17 @@ public final class Comparer {
    */
   public static Comparison compare(PlanRequest base, List<Variation> variations, ComparedBy by) {
     Findings findings = new Findings();
-    checkNames(variations, findings);
+    Variation.checkNames(variations, Place.root().at("variations"), findings);
     if (by == ComparedBy.COST) {
       checkPrices(base, variations, findings);
     }
     findings.throwIfErrors();
     List<ComparisonRow> others = new ArrayList<>();
-    ComparisonRow first = row(new Variation(BASE, base));
+    ComparisonRow first = row(new Variation(Variation.BASE, base));
     variations.forEach(variation -> others.add(row(variation)));
     others.sort(order(by));
     others.add(0, first);
     return new Comparison(by, others);
-  }
-
-  private static void checkNames(List<Variation> variations, Findings findings) {
-    Set<String> names = new HashSet<>(List.of(BASE));
-    for (int i = 0; i < variations.size(); i++) {
-      if (!names.add(variations.get(i).name())) {
-        findings.error(
-            "variation-name-taken",
-            Place.root().at("variations").at(i).at("name"),
-            "variation",
-            variations.get(i).name());
-      }
-    }
   }
 
   /** Amounts of two currencies have no order. */

@@ -8,18 +8,6 @@ import dev.fillplane.supply.Quantities;
  */
 final class Labour {
 
-  /** Floor that one person blasts or scours clean in a second: 30 m2 an hour. */
-  private static final double CLEAN = 30.0 / 3600;
-
-  /** Floor that one person gives one coat of primer in a second: 80 m2 an hour. */
-  private static final double PRIME = 80.0 / 3600;
-
-  /** Edge that one person seals in a second: 25 m an hour. */
-  private static final double SEAL = 25.0 / 3600;
-
-  /** Washing barrels and tools. */
-  private static final double WASH_UP = 3600;
-
   private final PlanRequest request;
   private final Quantities quantities;
   private final double area;
@@ -41,12 +29,12 @@ final class Labour {
 
   /** Of grinding some floor. */
   double grinding(double groundArea) {
-    return groundArea / request.target().grind().areaPerHour() * 3600;
+    return groundArea / request.target().grind().areaPerHour() * UsualRates.HOUR;
   }
 
   /** Of filling some hollows: mixing and placing alone, and washing up. */
   double patching(int bags) {
-    return bags > 0 ? bags * pouringABag() + WASH_UP : 0;
+    return bags > 0 ? bags * pouringABag() + UsualRates.WASH_UP : 0;
   }
 
   /** Of a pour over all rooms, with all that comes before and after it. */
@@ -54,11 +42,12 @@ final class Labour {
     int coats = Math.max(1, quantities.primer().coats());
     return bags == 0
         ? 0
-        : area / CLEAN
-            + coats * area / PRIME
-            + quantities.perimeterSeal() / SEAL
+        : UsualRates.HOUR
+                * (area / UsualRates.BLAST
+                    + coats * area / UsualRates.PRIME
+                    + quantities.perimeterSeal() / UsualRates.SEAL)
             + bags * pouringABag()
-            + WASH_UP;
+            + UsualRates.WASH_UP;
   }
 
   private double pouringABag() {

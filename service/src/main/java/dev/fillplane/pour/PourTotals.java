@@ -2,6 +2,7 @@ package dev.fillplane.pour;
 
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.Measured;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param interval mean time between two batches on the floor; 0 if there are not two
  * @param end when all is rolled and washed, from the start of the work
  * @param finish the same by the clock, if a start is told
+ * @param work time at work of all people together, by what they do, in the order of {@link Role}
  */
 public record PourTotals(
     int batches,
@@ -24,4 +26,11 @@ public record PourTotals(
     @Measured(Dimension.FILL) double residue,
     @Measured(Dimension.TIME) double interval,
     @Measured(Dimension.TIME) double end,
-    Optional<String> finish) {}
+    Optional<String> finish,
+    List<RoleTime> work) {
+
+  /** Copies the list. */
+  public PourTotals {
+    work = List.copyOf(work);
+  }
+}

@@ -118,7 +118,22 @@ final class Timeline {
         Math.max(0, bags * sheet.yieldPerBag() - volume),
         interval(floor.batches()),
         run.end(),
-        clock.map(c -> c.after(run.end())));
+        clock.map(c -> c.after(run.end())),
+        work());
+  }
+
+  private List<RoleTime> work() {
+    List<RoleTime> work = new ArrayList<>();
+    for (Role role : Role.values()) {
+      double busy = 0;
+      for (int person = 0; person < run.people().count(); person++) {
+        busy += run.people().busy(person, role);
+      }
+      if (busy > 0) {
+        work.add(new RoleTime(role, busy));
+      }
+    }
+    return work;
   }
 
   private double interval(int batches) {

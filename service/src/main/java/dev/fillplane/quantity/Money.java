@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param amount with as many decimals as it is rounded to
  * @param currency code of ISO 4217, if one was told
  */
-public record Money(BigDecimal amount, Optional<String> currency) {
+public record Money(BigDecimal amount, Optional<String> currency) implements Comparable<Money> {
 
   private static final int USUAL_DECIMALS = 2;
 
@@ -28,6 +28,43 @@ public record Money(BigDecimal amount, Optional<String> currency) {
    */
   public static Money of(double amount, Optional<String> currency) {
     return new Money(BigDecimal.valueOf(amount), currency);
+  }
+
+  /** Nothing, in a currency. */
+  public static Money zero(String currency) {
+    return new Money(BigDecimal.ZERO, Optional.of(currency));
+  }
+
+  /** The sum; exact, since both have the same decimals. */
+  public Money plus(Money other) {
+    return new Money(amount.add(inSame(other)), currency);
+  }
+
+  /** The difference. */
+  public Money minus(Money other) {
+    return new Money(amount.subtract(inSame(other)), currency);
+  }
+
+  /** A multiple, rounded once. */
+  public Money times(BigDecimal factor) {
+    return new Money(amount.multiply(factor), currency);
+  }
+
+  /**
+   * By amount.
+   *
+   * @throws IllegalArgumentException if the currencies differ, here and in sums
+   */
+  @Override
+  public int compareTo(Money other) {
+    return amount.compareTo(inSame(other));
+  }
+
+  private BigDecimal inSame(Money other) {
+    if (!other.currency.equals(currency)) {
+      throw new IllegalArgumentException(currency + " and " + other.currency);
+    }
+    return other.amount;
   }
 
   /** Whether ISO 4217 knows a currency. */

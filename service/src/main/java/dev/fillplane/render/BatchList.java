@@ -28,9 +28,6 @@ public final class BatchList {
   private static final List<String> CLOCK =
       List.of("mix start (clock)", "ready (clock)", "placed (clock)");
 
-  /** The full-width signs are taken for the others by some spreadsheets. */
-  private static final String OPENS_A_FORMULA = "=+-@\uFF1D\uFF0B\uFF0D\uFF20";
-
   private final UnitSystem units;
   private final boolean clock;
 
@@ -80,7 +77,7 @@ public final class BatchList {
 
   private List<Object> row(Batch batch) {
     List<Object> row = new ArrayList<>();
-    row.add(plainText(batch.bay()));
+    row.add(CellText.of(batch.bay()));
     row.add(batch.number());
     row.add(batch.bags());
     row.add(JugMark.of(batch.water(), units).toPlainString());
@@ -110,11 +107,5 @@ public final class BatchList {
   private String minutes(double seconds) {
     double minutes = Dimension.TIME.unit(units).fromSi(seconds);
     return BigDecimal.valueOf(minutes).setScale(1, RoundingMode.HALF_UP).toPlainString();
-  }
-
-  private static String plainText(String text) {
-    String told = text.stripLeading();
-    boolean formula = !told.isEmpty() && OPENS_A_FORMULA.indexOf(told.charAt(0)) >= 0;
-    return formula ? "'" + text : text;
   }
 }

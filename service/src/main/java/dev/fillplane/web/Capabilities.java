@@ -1,5 +1,10 @@
 package dev.fillplane.web;
 
+import dev.fillplane.estimate.Item;
+import dev.fillplane.estimate.ItemKind;
+import dev.fillplane.estimate.RateTerm;
+import dev.fillplane.estimate.SaleUnit;
+import dev.fillplane.material.Binder;
 import dev.fillplane.openapi.Contract;
 import dev.fillplane.plan.BatchLimit;
 import dev.fillplane.plan.Term;
@@ -11,6 +16,7 @@ import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.surface.CellSize;
 import dev.fillplane.web.json.Json;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What a program needs to know before it calls; shape as in the contract. */
 record Capabilities(
@@ -18,6 +24,8 @@ record Capabilities(
     List<String> operations,
     List<QuantityDefault> defaults,
     List<QuantityRange> ranges,
+    List<ItemInfo> items,
+    List<WorkRate> rates,
     Limits limits) {
 
   /** A number with the code of its unit. */
@@ -33,11 +41,12 @@ record Capabilities(
   record AmountRange(double from, double to, String unit) {
 
     static AmountRange of(Term term, UnitSystem system) {
-      Unit unit = term.dimension().unit(system);
+      return of(term.dimension().unit(system), term.from(), term.to());
+    }
+
+    static AmountRange of(Unit unit, double from, double to) {
       return new AmountRange(
-          Rounding.toWire(unit.fromSi(term.from())),
-          Rounding.toWire(unit.fromSi(term.to())),
-          unit.code());
+          Rounding.toWire(unit.fromSi(from)), Rounding.toWire(unit.fromSi(to)), unit.code());
     }
   }
 
@@ -63,6 +72,45 @@ record Capabilities(
           term.pointer(),
           AmountRange.of(term, UnitSystem.METRIC),
           AmountRange.of(term, UnitSystem.US));
+    }
+  }
+
+  /** What a line may be of, with the units in which it is sold, the usual one first. */
+  record ItemInfo(
+      String code, ItemKind kind, String reference, List<String> metric, List<String> us) {
+
+    static ItemInfo of(Item item) {
+      return new ItemInfo(
+          item.code(),
+          item.kind(),
+          item.reference(Binder.CEMENT),
+          units(item, UnitSystem.METRIC),
+          units(item, UnitSystem.US));
+    }
+
+    private static List<String> units(Item item, UnitSystem system) {
+      return item.saleUnits(system).stream().map(SaleUnit::code).toList();
+    }
+  }
+
+  /** A rate of work or time of a visit: what holds where it is not told, and its range. */
+  record WorkRate(
+      String name,
+      String pointer,
+      UnitValue metric,
+      UnitValue us,
+      AmountRange metricRange,
+      AmountRange usRange) {
+
+    static WorkRate of(RateTerm term) {
+      Amount usual = Amount.of(term.usual(), term.dimension());
+      return new WorkRate(
+          term.name(),
+          "#/rates/" + term.property(),
+          UnitValue.of(usual, UnitSystem.METRIC),
+          UnitValue.of(usual, UnitSystem.US),
+          AmountRange.of(term.dimension().unit(UnitSystem.METRIC), term.from(), term.to()),
+          AmountRange.of(term.dimension().unit(UnitSystem.US), term.from(), term.to()));
     }
   }
 
@@ -101,6 +149,8 @@ record Capabilities(
             .map(QuantityDefault::of)
             .toList(),
         Terms.all().stream().map(QuantityRange::of).toList(),
+        Stream.of(Item.values()).map(ItemInfo::of).toList(),
+        RateTerm.all().stream().map(WorkRate::of).toList(),
         limits);
   }
 }

@@ -1,10 +1,7 @@
 package dev.fillplane.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import dev.fillplane.finding.Finding;
-import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.FindingsException;
-import dev.fillplane.finding.Place;
 import dev.fillplane.plan.ComparedBy;
 import dev.fillplane.plan.Comparer;
 import dev.fillplane.plan.PlanRequest;
@@ -27,8 +24,6 @@ final class Comparisons {
   static final String PATH = "/v1/comparisons";
   static final String SCHEMA = "ComparisonRequest";
 
-  private static final String PLAN = "PlanRequest";
-
   private final SchemaGate gate;
   private final Slots slots;
 
@@ -45,9 +40,9 @@ final class Comparisons {
   }
 
   private byte[] answer(JsonNode tree) {
-    refuse(gate.faultsWith(SCHEMA, "base", tree));
+    Refusal.ifAny(gate.faultsWith(SCHEMA, "base", tree));
     JsonNode base = tree.get("base");
-    List<JsonNode> patched = patched(base, tree.get("variations"));
+    List<JsonNode> patched = new Patches(gate).requests(base, tree.get("variations"));
     UnitSystem units = Body.units(base);
     List<Variation> variations = new ArrayList<>();
     for (int i = 0; i < patched.size(); i++) {
@@ -63,39 +58,11 @@ final class Comparisons {
     }
   }
 
-  private List<JsonNode> patched(JsonNode base, JsonNode variations) {
-    List<JsonNode> patched = new ArrayList<>();
-    List<Problem.Fault> faults = new ArrayList<>();
-    for (int i = 0; i < variations.size(); i++) {
-      JsonNode request = MergePatch.merged(base, variations.get(i).get("patch"));
-      Place place = Place.root().at("variations").at(i).at("patch");
-      gate.faults(PLAN, request).stream().map(fault -> fault.under(place)).forEach(faults::add);
-      if (!request.path("units").equals(base.path("units"))) {
-        faults.add(Problem.Fault.of(unitsOfTheBase(place.at("units")), UnitSystem.METRIC));
-      }
-      patched.add(request);
-    }
-    refuse(faults);
-    return patched;
-  }
-
-  private static Finding unitsOfTheBase(Place place) {
-    Findings findings = new Findings();
-    findings.error("units-of-the-base", place);
-    return findings.errors().get(0);
-  }
-
   private static ComparedBy by(JsonNode tree) {
     String told = tree.path("by").asText(Words.of(ComparedBy.BAGS));
     return Arrays.stream(ComparedBy.values())
         .filter(by -> Words.of(by).equals(told))
         .findFirst()
         .orElseThrow();
-  }
-
-  private static void refuse(List<Problem.Fault> faults) {
-    if (!faults.isEmpty()) {
-      throw Refusal.of(Problem.Kind.INVALID, "See errors for what and where.", faults);
-    }
   }
 }

@@ -7,7 +7,6 @@ import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.web.json.Answer;
 import dev.fillplane.web.json.Json;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -33,10 +32,7 @@ final class Desk {
 
   /** The same with layers that a query parameter tells. */
   <Q> byte[] answer(Calculation<Q> calculation, JsonNode tree, Optional<String> layers) {
-    List<Problem.Fault> faults = gate.faults(calculation.schema(), tree);
-    if (!faults.isEmpty()) {
-      throw Refusal.of(Problem.Kind.INVALID, "See errors for what and where.", faults);
-    }
+    Refusal.ifAny(gate.faults(calculation.schema(), tree));
     UnitSystem units = Body.units(tree);
     Q request = read(tree, calculation.request(), units);
     try {

@@ -27,6 +27,13 @@ final class Refusal extends RuntimeException {
     return new Refusal(Problem.of(kind, detail, errors), Map.of());
   }
 
+  /** Ends a request that does not fit the contract. */
+  static void ifAny(List<Problem.Fault> faults) {
+    if (!faults.isEmpty()) {
+      throw of(Problem.Kind.INVALID, "See errors for what and where.", faults);
+    }
+  }
+
   /** With every error of a request that makes no sense. */
   static Refusal of(FindingsException errors, UnitSystem units) {
     return of(

@@ -46,6 +46,9 @@ public final class Server implements AutoCloseable {
               }
               config.routes.post(Validation.PATH, new Validation(gate, slots)::handle);
               config.routes.post(Comparisons.PATH, new Comparisons(gate, slots)::handle);
+              Estimates estimates = new Estimates(gate, slots);
+              config.routes.post(Estimates.PATH, estimates::handle);
+              config.routes.post(Estimates.LIST_PATH, estimates::handleList);
               config.routes.post(SurveyImports.PATH, new SurveyImports(slots)::handle);
               config.routes.post(PlanStreams.PATH, streams::handle);
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
@@ -56,6 +59,7 @@ public final class Server implements AutoCloseable {
   private static List<String> schemas(Calculations calculations) {
     List<String> schemas = new ArrayList<>(calculations.schemas());
     schemas.add(Comparisons.SCHEMA);
+    schemas.add(Estimates.SCHEMA);
     return schemas;
   }
 

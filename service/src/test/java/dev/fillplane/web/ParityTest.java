@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import dev.fillplane.finding.Wording;
 import dev.fillplane.openapi.Contract;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.Measured;
@@ -173,7 +174,7 @@ class ParityTest {
     if (raw == boolean.class || raw == Boolean.class) {
       return "boolean";
     }
-    if (raw == String.class || raw == BigDecimal.class || raw.isEnum()) {
+    if (Set.of(String.class, BigDecimal.class, Wording.class).contains(raw) || raw.isEnum()) {
       return "string";
     }
     boolean array = raw.isArray() || raw == List.class || raw.getSimpleName().equals("Position");

@@ -2,8 +2,10 @@ package dev.fillplane.web.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.SerializerProvider;
+import dev.fillplane.estimate.Measure;
 import dev.fillplane.finding.Finding;
 import dev.fillplane.finding.Remark;
+import dev.fillplane.finding.Wording;
 import dev.fillplane.pour.Change;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Money;
@@ -24,6 +26,18 @@ final class Statements {
     QuantityWriter.writeNumber(value.in(system), out);
     out.writeStringField("unit", value.dimension().unit(system).code());
     out.writeEndObject();
+  }
+
+  static void measure(Measure value, JsonGenerator out) throws IOException {
+    out.writeStartObject();
+    out.writeFieldName("value");
+    QuantityWriter.writeNumber(value.value().doubleValue(), out);
+    out.writeStringField("unit", value.unit().code());
+    out.writeEndObject();
+  }
+
+  static void wording(Wording value, UnitSystem system, JsonGenerator out) throws IOException {
+    out.writeString(Sentences.of(value.code(), value.values(), system));
   }
 
   static void money(Money value, JsonGenerator out) throws IOException {

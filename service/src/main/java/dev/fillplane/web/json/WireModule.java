@@ -10,8 +10,10 @@ import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.ser.std.StdSerializer;
 import dev.fillplane.depth.Contours;
 import dev.fillplane.depth.Grid;
+import dev.fillplane.estimate.Measure;
 import dev.fillplane.finding.Finding;
 import dev.fillplane.finding.Remark;
+import dev.fillplane.finding.Wording;
 import dev.fillplane.pour.Change;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
@@ -24,6 +26,7 @@ import dev.fillplane.safety.Note;
 import dev.fillplane.surface.Deviations;
 import dev.fillplane.survey.Table;
 import java.io.IOException;
+import java.math.BigDecimal;
 
 /** The few values whose shape on the wire is not that of their record. */
 final class WireModule extends SimpleModule {
@@ -48,6 +51,10 @@ final class WireModule extends SimpleModule {
     write(Change.class, (value, out, provider) -> Statements.change(value, system, out));
     write(Note.class, (value, out, provider) -> Statements.note(value, system, out, provider));
     write(Money.class, (value, out, provider) -> Statements.money(value, out));
+    write(Measure.class, (value, out, provider) -> Statements.measure(value, out));
+    write(Wording.class, (value, out, provider) -> Statements.wording(value, system, out));
+    write(BigDecimal.class, (value, out, provider) -> out.writeString(value.toPlainString()));
+    read(BigDecimal.class, tree -> new BigDecimal(tree.textValue()));
     read(Position.class, tree -> PlanShapes.position(tree, plan));
     read(Outline.class, tree -> PlanShapes.outline(tree, plan));
     read(Table.class, tree -> Tables.table(tree, system));
