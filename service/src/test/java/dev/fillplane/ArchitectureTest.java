@@ -46,8 +46,9 @@ class ArchitectureTest {
     MAY_USE.put("plan", below);
     MAY_USE.put("estimate", below + " plan");
     MAY_USE.put("render", below + " plan");
-    MAY_USE.put("web", below + " plan estimate render openapi");
-    MAY_USE.put("app", below + " plan estimate render web openapi client");
+    MAY_USE.put("job", below + " plan estimate");
+    MAY_USE.put("web", below + " plan estimate render job openapi");
+    MAY_USE.put("app", below + " plan estimate render job web openapi client");
   }
 
   @Test

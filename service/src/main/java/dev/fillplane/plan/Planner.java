@@ -74,6 +74,18 @@ public final class Planner {
     return new Planner(request).plan(computed);
   }
 
+  /** The whole plan with what an order for several units needs to know. */
+  public static PlannedUnit unit(PlanRequest request, Computed computed) {
+    Planner planner = new Planner(request);
+    LevelledFloor floor = planner.floor();
+    return new PlannedUnit(
+        planner.plan(floor, computed),
+        floor.sheet(),
+        floor.draws(),
+        request.confidence(),
+        request.seed());
+  }
+
   /** The floor, the target and the depths. */
   public static DepthFieldAnswer depthField(PlanRequest request) {
     Planner planner = new Planner(request);
@@ -113,7 +125,10 @@ public final class Planner {
   }
 
   private Plan plan(Computed computed) {
-    LevelledFloor floor = floor();
+    return plan(floor(), computed);
+  }
+
+  private Plan plan(LevelledFloor floor, Computed computed) {
     DataSheet sheet = floor.sheet();
     FloorAnswer told = new FloorAnswer(request, floor, findings);
     DepthSummary depth = told.depth();

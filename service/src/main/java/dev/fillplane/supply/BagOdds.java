@@ -62,10 +62,12 @@ public final class BagOdds {
 
   private final DataSheet sheet;
   private final SplittableRandom random;
+  private final double lotError;
 
-  private BagOdds(DataSheet sheet, long seed) {
+  private BagOdds(DataSheet sheet, long seed, double lotError) {
     this.sheet = sheet;
     this.random = new SplittableRandom(seed);
+    this.lotError = lotError;
   }
 
   /**
@@ -86,7 +88,7 @@ public final class BagOdds {
     if (!(confidence > 0 && confidence < 1)) {
       throw new IllegalArgumentException("no confidence: " + confidence);
     }
-    return bags(new BagOdds(sheet, seed).needs(volumes, wetAreas), confidence);
+    return bags(new BagOdds(sheet, seed, 1).needs(volumes, wetAreas), confidence);
   }
 
   /** The likely bags for a part of the pour, rounded up; 0 where nothing is poured. */
@@ -96,7 +98,7 @@ public final class BagOdds {
 
   /** The same, not rounded. */
   public static double expected(double volume, double wetArea, DataSheet sheet) {
-    return new BagOdds(sheet, 0).need(volume, wetArea, 0, 0, 0);
+    return new BagOdds(sheet, 0, 1).need(volume, wetArea, 0, 0, 0);
   }
 
   /**
@@ -108,6 +110,33 @@ public final class BagOdds {
     return bags > 0 ? volume / bags : sheet.yieldPerBag();
   }
 
+  /**
+   * The same without the yield of the lot, which is common to all pours from it: evenly likely
+   * numbers of bags, not rounded, in rising order. Divided by {@link #lotYield} they are the bags
+   * from that lot.
+   *
+   * @param count how many numbers
+   */
+  public static double[] inUsualLot(
+      double[] volumes, double[] wetAreas, DataSheet sheet, int count, long seed) {
+    double[] needs = new BagOdds(sheet, seed, 0).needs(volumes, wetAreas);
+    Arrays.sort(needs);
+    Percentile percentile = new Percentile().withEstimationType(Percentile.EstimationType.R_7);
+    percentile.setData(needs);
+    double[] even = new double[count];
+    for (int i = 0; i < count; i++) {
+      even[i] = percentile.evaluate(100 * (i + 0.5) / count);
+    }
+    return even;
+  }
+
+  /**
+   * What a bag of a lot yields, as a share of the sheet, by the standard normal error of the lot.
+   */
+  public static double lotYield(double lot) {
+    return Math.max(LEAST_YIELD, 1 - YIELD_ERROR * lot);
+  }
+
   private double[] needs(double[] volumes, double[] wetAreas) {
     int pairs = (DRAWS / 2 + volumes.length - 1) / volumes.length;
     double[] needs = new double[2 * pairs * volumes.length];
@@ -115,7 +144,7 @@ public final class BagOdds {
     for (int i = 0; i < volumes.length; i++) {
       for (int pair = 0; pair < pairs; pair++) {
         double height = random.nextGaussian();
-        double lot = random.nextGaussian();
+        double lot = lotError * random.nextGaussian();
         double waste = random.nextGaussian();
         needs[next++] = need(volumes[i], wetAreas[i], height, lot, waste);
         needs[next++] = need(volumes[i], wetAreas[i], -height, -lot, -waste);
@@ -131,7 +160,7 @@ public final class BagOdds {
     }
     double higher = PLACING_BIAS + TEXTURE_DEPTH + HEIGHT_ERROR * height;
     double placed = Math.max(0, volume + wetArea * higher);
-    double bag = sheet.yieldPerBag() * Math.max(LEAST_YIELD, 1 - YIELD_ERROR * lot);
+    double bag = sheet.yieldPerBag() * lotYield(lot);
     return placed
         * (1 + Math.max(0, SITE_WASTE + WASTE_ERROR * waste))
         / (bag * (1 - BARREL_RESIDUE));
@@ -161,7 +190,8 @@ public final class BagOdds {
     return sum / needs.length;
   }
 
-  static int whole(double bags) {
+  /** Bags that must be opened for so many. */
+  public static int whole(double bags) {
     return (int) Math.ceil(bags - ROUNDING);
   }
 }

@@ -9,6 +9,7 @@ import dev.fillplane.web.json.Words;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
@@ -75,17 +76,23 @@ final class Body {
         throw Refusal.of(Problem.Kind.NOT_JSON, "The body is empty.");
       }
       return tree;
-    } catch (StreamConstraintsException e) {
-      throw Refusal.of(
+    } catch (JsonProcessingException e) {
+      throw notJson(e);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Refuses a body that the parser does not take. */
+  static Refusal notJson(JsonProcessingException e) {
+    if (e instanceof StreamConstraintsException) {
+      return Refusal.of(
           Problem.Kind.NOT_JSON,
           "The body nests deeper than "
               + Json.NESTING_LIMIT
               + " levels, or has a name or a number that is too long.");
-    } catch (JsonProcessingException e) {
-      throw Refusal.of(Problem.Kind.NOT_JSON, where(e));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     }
+    return Refusal.of(Problem.Kind.NOT_JSON, where(e));
   }
 
   /** Says where and, for a property told twice, what; the parser's own words name classes. */
@@ -117,11 +124,21 @@ final class Body {
         .findFirst();
   }
 
+  /** SHA-256 of a text and the bytes of a body. */
+  static String digest(String text, byte[] body) {
+    MessageDigest sha = sha();
+    sha.update(text.getBytes(StandardCharsets.UTF_8));
+    return HexFormat.of().formatHex(sha.digest(body));
+  }
+
   /** SHA-256 of the body with its properties in order, so that their order does not matter. */
   static String digest(JsonNode tree) {
+    return HexFormat.of().formatHex(sha().digest(Json.canonical(tree)));
+  }
+
+  private static MessageDigest sha() {
     try {
-      MessageDigest sha = MessageDigest.getInstance("SHA-256");
-      return HexFormat.of().formatHex(sha.digest(Json.canonical(tree)));
+      return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException(e);
     }

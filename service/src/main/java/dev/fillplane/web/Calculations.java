@@ -11,6 +11,7 @@ import dev.fillplane.plan.FlatnessChecker;
 import dev.fillplane.plan.Methods;
 import dev.fillplane.plan.Plan;
 import dev.fillplane.plan.PlanRequest;
+import dev.fillplane.plan.PlannedUnit;
 import dev.fillplane.plan.Planner;
 import dev.fillplane.plan.PourCheckRequest;
 import dev.fillplane.plan.PourChecker;
@@ -27,6 +28,7 @@ import dev.fillplane.supply.BagCountRequest;
 import dev.fillplane.supply.BagCounter;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /** Every operation that takes a body and computes an answer. */
 final class Calculations {
@@ -34,12 +36,7 @@ final class Calculations {
   static final String SVG = "image/svg+xml";
   static final String CSV = "text/csv";
 
-  private final Calculation<PlanRequest> plans =
-      Calculation.json(
-          "/v1/plans",
-          "PlanRequest",
-          PlanRequest.class,
-          (request, caller) -> Planner.plan(request, computed(caller)));
+  private final Calculation<PlanRequest> plans = plans(unit -> {});
 
   private final List<Calculation<?>> all =
       List.of(
@@ -115,6 +112,19 @@ final class Calculations {
   /** The main one. */
   Calculation<PlanRequest> plans() {
     return plans;
+  }
+
+  /** The main one, which tells {@code listener} more of the unit than its plan. */
+  static Calculation<PlanRequest> plans(Consumer<PlannedUnit> listener) {
+    return Calculation.json(
+        "/v1/plans",
+        "PlanRequest",
+        PlanRequest.class,
+        (request, caller) -> {
+          PlannedUnit unit = Planner.unit(request, computed(caller));
+          listener.accept(unit);
+          return unit.plan();
+        });
   }
 
   /** The schemas of their bodies. */

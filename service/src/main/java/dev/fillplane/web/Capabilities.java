@@ -5,6 +5,7 @@ import dev.fillplane.estimate.ItemKind;
 import dev.fillplane.estimate.RateTerm;
 import dev.fillplane.estimate.SaleUnit;
 import dev.fillplane.material.Binder;
+import dev.fillplane.job.JobSettings;
 import dev.fillplane.openapi.Contract;
 import dev.fillplane.plan.BatchLimit;
 import dev.fillplane.plan.Term;
@@ -125,7 +126,9 @@ record Capabilities(
       int batches,
       int variations,
       int lineBytes,
-      int streams) {}
+      int streams,
+      int jobUnits,
+      int jobHours) {}
 
   /** What {@code contract} and {@code settings} promise. */
   static Capabilities of(Contract contract, Settings settings) {
@@ -140,7 +143,9 @@ record Capabilities(
             BatchLimit.MOST,
             contract.schema("ComparisonRequest").at("/properties/variations/maxItems").asInt(),
             PlanLines.LINE_BYTES,
-            PlanStreams.MOST);
+            PlanStreams.MOST,
+            JobSettings.MOST_UNITS,
+            (int) settings.jobs().kept().toHours());
     return new Capabilities(
         Version.TEXT,
         contract.document().findValuesAsText("operationId"),

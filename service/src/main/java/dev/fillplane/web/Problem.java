@@ -78,15 +78,18 @@ public record Problem(
     METHOD_NOT_ALLOWED(405, "This path does not take this method"),
     NOT_ACCEPTABLE(406, "The answer is not offered in that media type"),
     TIMED_OUT(408, "The request took too long to arrive"),
+    STILL_RUNNING(409, "A request with this Idempotency-Key is still being taken"),
     TOO_LARGE(413, "The body is too large"),
     PATH_TOO_LONG(414, "The path is too long"),
     UNSUPPORTED_MEDIA_TYPE(415, "The body is not of a media type that is read here"),
     INVALID(422, "The request does not fit the contract"),
     UNANSWERABLE(422, "The request makes no sense as it is"),
+    KEY_REUSED(422, "This Idempotency-Key was used for another request"),
     TOO_MANY_REQUESTS(429, "Too many requests"),
     HEADERS_TOO_LARGE(431, "The headers are too large"),
     FAILED(500, "The service failed"),
-    BUSY(503, "The service is busy");
+    BUSY(503, "The service is busy"),
+    NO_STORE(503, "Jobs cannot be kept at the moment");
 
     private final int status;
     private final String title;

@@ -1,5 +1,6 @@
 package dev.fillplane.web;
 
+import dev.fillplane.job.StoreException;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.web.json.Json;
 import io.javalin.config.JavalinConfig;
@@ -23,6 +24,7 @@ final class Problems {
   static void handle(JavalinConfig config) {
     config.routes.exception(
         Refusal.class, (refusal, context) -> write(context, refusal.problem(), refusal.headers()));
+    config.routes.exception(StoreException.class, Problems::noStore);
     config.routes.exception(HttpResponseException.class, Problems::refused);
     config.routes.exception(IOException.class, Problems::cutShort);
     config.routes.exception(Exception.class, Problems::failed);
@@ -67,6 +69,11 @@ final class Problems {
         }
       }
     }
+  }
+
+  private static void noStore(StoreException e, Context context) {
+    LOG.error("request {} found no store of jobs", RequestIds.of(context), e);
+    write(context, Problem.of(Problem.Kind.NO_STORE, e.getMessage()), Map.of("Retry-After", "5"));
   }
 
   /** The body stopped, or its chunks are none; only the connection throws this. */

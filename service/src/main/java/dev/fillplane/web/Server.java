@@ -1,5 +1,6 @@
 package dev.fillplane.web;
 
+import dev.fillplane.job.Jobs;
 import dev.fillplane.openapi.Contract;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -21,6 +22,7 @@ public final class Server implements AutoCloseable {
   private final WarmUp warmUp;
   private final PlanLines lines;
   private final PlanStreams streams;
+  private final Jobs jobs;
   private final AtomicBoolean ready = new AtomicBoolean();
 
   private Server(Settings settings) {
@@ -33,6 +35,7 @@ public final class Server implements AutoCloseable {
     warmUp = new WarmUp(contract, planDesk);
     lines = new PlanLines(planDesk, slots, settings.places());
     streams = new PlanStreams(lines);
+    jobs = new Jobs(settings.jobs(), new UnitDesk(desk));
     javalin =
         Javalin.create(
             config -> {
@@ -51,6 +54,8 @@ public final class Server implements AutoCloseable {
               config.routes.post(Estimates.LIST_PATH, estimates::handleList);
               config.routes.post(SurveyImports.PATH, new SurveyImports(slots)::handle);
               config.routes.post(PlanStreams.PATH, streams::handle);
+              new JobRequests(jobs, gate, slots, Tenant.LOCAL).handle(config);
+              new JobAnswers(jobs, slots, Tenant.LOCAL).handle(config);
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
             });
@@ -60,6 +65,7 @@ public final class Server implements AutoCloseable {
     List<String> schemas = new ArrayList<>(calculations.schemas());
     schemas.add(Comparisons.SCHEMA);
     schemas.add(Estimates.SCHEMA);
+    schemas.add(JobBody.SCHEMA);
     return schemas;
   }
 
@@ -73,6 +79,7 @@ public final class Server implements AutoCloseable {
     server.javalin.start();
     server.warmUp.run();
     server.ready.set(true);
+    server.jobs.resume();
     return server;
   }
 
@@ -88,6 +95,7 @@ public final class Server implements AutoCloseable {
     streams.close();
     javalin.stop();
     lines.close();
+    jobs.close();
   }
 
   private static void configure(JavalinConfig config, Settings settings) {

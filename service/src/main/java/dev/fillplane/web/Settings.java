@@ -1,5 +1,9 @@
 package dev.fillplane.web;
 
+import dev.fillplane.job.JobSettings;
+import dev.fillplane.job.StoreAddress;
+import java.nio.file.Path;
+
 /**
  * How the server runs.
  *
@@ -9,6 +13,7 @@ package dev.fillplane.web;
  * @param places calculations that may run at once
  * @param patienceSeconds how long a calculation waits for a place
  * @param requestsPerMinute requests that one address may make in a minute; 0 for no limit
+ * @param jobs how jobs are worked on
  */
 public record Settings(
     String host,
@@ -16,7 +21,11 @@ public record Settings(
     long bodyBytes,
     int places,
     long patienceSeconds,
-    int requestsPerMinute) {
+    int requestsPerMinute,
+    JobSettings jobs) {
+
+  /** Where jobs are kept unless told. */
+  public static final String DATA = "fillplane-data";
 
   /** Largest body unless told: 64 MB. */
   public static final long BODY_BYTES = 64_000_000;
@@ -24,21 +33,27 @@ public record Settings(
   /** Listens on {@code host} and {@code port}, all else as usual. */
   public static Settings at(String host, int port) {
     int places = Math.max(2, Runtime.getRuntime().availableProcessors());
-    return new Settings(host, port, BODY_BYTES, places, 10, 0);
+    JobSettings jobs = JobSettings.in(StoreAddress.folder(Path.of(DATA)));
+    return new Settings(host, port, BODY_BYTES, places, 10, 0, jobs);
   }
 
   /** The same with another largest body. */
   public Settings withBodyBytes(long bytes) {
-    return new Settings(host, port, bytes, places, patienceSeconds, requestsPerMinute);
+    return new Settings(host, port, bytes, places, patienceSeconds, requestsPerMinute, jobs);
   }
 
   /** The same with other places and another patience. */
   public Settings withPlaces(int count, long seconds) {
-    return new Settings(host, port, bodyBytes, count, seconds, requestsPerMinute);
+    return new Settings(host, port, bodyBytes, count, seconds, requestsPerMinute, jobs);
   }
 
   /** The same with a limit on the requests of one address. */
   public Settings withRequestsPerMinute(int count) {
-    return new Settings(host, port, bodyBytes, places, patienceSeconds, count);
+    return new Settings(host, port, bodyBytes, places, patienceSeconds, count, jobs);
+  }
+
+  /** The same with jobs worked on in another way. */
+  public Settings withJobs(JobSettings other) {
+    return new Settings(host, port, bodyBytes, places, patienceSeconds, requestsPerMinute, other);
   }
 }

@@ -36,6 +36,9 @@ class ParityTest {
           "Outline", // GeoJSON, JsonTest
           "ComparisonRequest", // merge patches, ComparisonsTest
           "Variation",
+          "JobRequest", // its units are not read, JobsTest
+          "JobPage", // its plans are pasted in, JobsTest
+          "JobUnit",
           "Contours",
           "ContourFeature",
           "ContourProperties",

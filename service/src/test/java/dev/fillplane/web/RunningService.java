@@ -6,21 +6,38 @@ import com.atlassian.oai.validator.report.ValidationReport;
 import com.atlassian.oai.validator.restassured.OpenApiValidationFilter;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.fillplane.job.JobSettings;
+import dev.fillplane.job.StoreAddress;
 import dev.fillplane.openapi.Contract;
 import io.restassured.RestAssured;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
 
 /** One service for all tests of a run; every answer is held against the contract. */
 final class RunningService {
 
   static final Contract CONTRACT = Contract.load();
 
-  private static final Server SERVER = Server.start(Settings.at("127.0.0.1", 0));
+  private static final Server SERVER = Server.start(settings());
   private static final OpenApiValidationFilter ANSWERS = answers();
 
   private RunningService() {}
+
+  /** Jobs are kept in a folder of the run. */
+  private static Settings settings() {
+    try {
+      Path folder = Files.createTempDirectory("fillplane-data");
+      folder.toFile().deleteOnExit();
+      return Settings.at("127.0.0.1", 0).withJobs(JobSettings.in(StoreAddress.folder(folder)));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
 
   static URI uri() {
     return URI.create("http://127.0.0.1:" + SERVER.port());

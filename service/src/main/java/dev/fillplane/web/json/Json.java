@@ -54,6 +54,16 @@ public final class Json {
     }
   }
 
+  /** Reads a request token by token, under the rules of {@link #tree}. */
+  public static JsonParser parser(byte[] body, int offset, int length) throws IOException {
+    return TREES.createParser(body, offset, length);
+  }
+
+  /** The value that a parser stands at, after which it goes on. */
+  public static JsonNode value(JsonParser in) throws IOException {
+    return ELEMENTS.readValue(in);
+  }
+
   /**
    * The record that {@code tree} tells in {@code units}.
    *

@@ -1,0 +1,51 @@
+package dev.fillplane.job;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.Optional;
+
+/**
+ * How jobs are worked on.
+ *
+ * @param store where they are kept
+ * @param threads units that this node works on at once
+ * @param kept how long a job is kept after it ended, and at most before
+ * @param heartbeat how often a node says that it is alive; after four without, others take its
+ *     units
+ * @param clock for what is kept and expires
+ */
+public record JobSettings(
+    StoreAddress store, int threads, Duration kept, Duration heartbeat, Clock clock) {
+
+  /** Most units of a job. */
+  public static final int MOST_UNITS = 10_000;
+
+  /** How long a job is kept unless told: seven days. */
+  public static final Duration KEPT = Duration.ofDays(7);
+
+  /** In a store, all else as usual. */
+  public static JobSettings in(StoreAddress store) {
+    int threads = Runtime.getRuntime().availableProcessors();
+    return new JobSettings(store, threads, KEPT, Duration.ofSeconds(2), Clock.systemUTC());
+  }
+
+  /**
+   * In a database, if one is told, else in a folder.
+   *
+   * @throws IllegalArgumentException if the database is told in a way that is not known
+   */
+  public static JobSettings in(Path folder, Optional<String> database) {
+    return in(database.map(StoreAddress::postgres).orElseGet(() -> StoreAddress.folder(folder)));
+  }
+
+  /** The same with another clock. */
+  public JobSettings withClock(Clock other) {
+    return new JobSettings(store, threads, kept, heartbeat, other);
+  }
+
+  /** The same with other threads. */
+  public JobSettings withThreads(int count) {
+    return new JobSettings(store, count, kept, heartbeat, clock);
+  }
+}

@@ -1,0 +1,32 @@
+package dev.fillplane.job;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.zip.GZIPInputStream;
+import java.util.zip.GZIPOutputStream;
+
+/** Bytes made smaller for the store (gzip). */
+final class Packed {
+
+  private Packed() {}
+
+  static byte[] pack(byte[] bytes) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream(bytes.length / 4 + 64);
+    try (GZIPOutputStream zip = new GZIPOutputStream(out)) {
+      zip.write(bytes);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toByteArray();
+  }
+
+  static byte[] unpack(byte[] bytes) {
+    try (GZIPInputStream zip = new GZIPInputStream(new ByteArrayInputStream(bytes))) {
+      return zip.readAllBytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,40 @@
+package dev.fillplane.web;
+
+import dev.fillplane.estimate.UnitNeed;
+import dev.fillplane.job.UnitAnswer;
+import dev.fillplane.job.UnitPlanner;
+import dev.fillplane.plan.PlanRequest;
+import dev.fillplane.plan.PlannedUnit;
+import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.web.json.Json;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** Plans the units of jobs: the same answers as {@code POST /v1/plans}, byte for byte. */
+record UnitDesk(Desk desk) implements UnitPlanner {
+
+  private static final Logger LOG = LoggerFactory.getLogger(UnitDesk.class);
+
+  @Override
+  public UnitAnswer plan(byte[] body) {
+    AtomicReference<PlannedUnit> planned = new AtomicReference<>();
+    Calculation<PlanRequest> plans = Calculations.plans(planned::set);
+    try {
+      byte[] plan = desk.answer(plans, Body.parse(body));
+      return new UnitAnswer(plan, Optional.of(UnitNeed.of(planned.get())));
+    } catch (Refusal refusal) {
+      return problem(refusal.problem());
+    } catch (RuntimeException | StackOverflowError e) {
+      // It would fail the same way next time, and the other units must not wait for it.
+      LOG.error("a unit of a job failed", e);
+      return problem(
+          Problem.of(Problem.Kind.FAILED, "This is a fault of the service; its log knows more."));
+    }
+  }
+
+  private static UnitAnswer problem(Problem problem) {
+    return new UnitAnswer(Json.bytes(problem, UnitSystem.METRIC), Optional.empty());
+  }
+}
