@@ -105,7 +105,8 @@ public final class RunningJob {
   private static Duration pause(ApiResponse<Job> answer, Instant now) {
     Map<String, List<String>> told = answer.getHeaders();
     Optional<Duration> asked = RetryAfter.of(HttpHeaders.of(told, (name, value) -> true), now);
-    return asked.map(pause -> pause.compareTo(LEAST_PAUSE) < 0 ? LEAST_PAUSE : pause)
+    return asked
+        .map(pause -> pause.compareTo(LEAST_PAUSE) < 0 ? LEAST_PAUSE : pause)
         .orElse(USUAL_PAUSE);
   }
 

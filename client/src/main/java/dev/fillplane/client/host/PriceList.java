@@ -32,8 +32,7 @@ public record PriceList(
   }
 
   /** Prices of items and of hours of work. */
-  public PriceList(
-      String currency, Map<String, Price> items, Map<String, BigDecimal> hourlyRates) {
+  public PriceList(String currency, Map<String, Price> items, Map<String, BigDecimal> hourlyRates) {
     this(currency, items, hourlyRates, Map.of(), request -> {});
   }
 

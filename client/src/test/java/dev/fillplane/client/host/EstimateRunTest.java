@@ -81,8 +81,7 @@ class EstimateRunTest {
   void aBadUnitIsItsOwnTrouble() {
     TestHost host = new TestHost(3);
     RunSummary summary = run(host, body -> body.contains("unit 1") ? REFUSED : LINES);
-    assertEquals(
-        List.of("unit 0: 1 lines", "unit 1: unanswerable", "unit 2: 1 lines"), host.told);
+    assertEquals(List.of("unit 0: 1 lines", "unit 1: unanswerable", "unit 2: 1 lines"), host.told);
     assertEquals(2, summary.done());
     assertEquals(1, summary.refused());
     assertTrue(summary.complete());
@@ -196,11 +195,7 @@ class EstimateRunTest {
     assertEquals(15.0, Requests.of(unit).getCoveringThickness());
     Opening doorway = Opening.doorway("d", new Corner(4, 1), new Corner(4, 2), "store");
     Unit joined =
-        new Unit(
-            "u",
-            Measures.US,
-            List.of(Room.rectangle("hall", 4, 3, doorway)),
-            List.of());
+        new Unit("u", Measures.US, List.of(Room.rectangle("hall", 4, 3, doorway)), List.of());
     var opening = Requests.of(joined).getRooms().get(0).getOpenings().get(0);
     assertEquals("doorway", opening.getKind().getValue());
     assertEquals("store", opening.getInto());

@@ -67,7 +67,8 @@ class HostsTest {
         "The host \"old\" was built for version 0 of the host interfaces, this is version 1: build"
             + " it anew.",
         old);
-    String late = message(() -> Hosts.find("fitting"), Fitting.class.getName(), Late.class.getName());
+    String late =
+        message(() -> Hosts.find("fitting"), Fitting.class.getName(), Late.class.getName());
     assertTrue(late.contains("version 2") && late.contains("use a later"), late);
   }
 
