@@ -3,12 +3,13 @@ package dev.fillplane.client;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import dev.fillplane.client.generated.ApiException;
 import java.net.http.HttpTimeoutException;
+import java.time.Instant;
 
 /** Tells apart what the generated classes throw as one exception. */
 final class Failures {
   private Failures() {}
 
-  static RuntimeException of(ApiException failure) {
+  static RuntimeException of(ApiException failure, Instant now) {
     Throwable cause = failure.getCause();
     if (cause instanceof JsonProcessingException) {
       return new NoAnswerException("The service's answer cannot be read.", cause);
@@ -26,6 +27,8 @@ final class Failures {
       return new IllegalArgumentException(failure.getMessage(), failure);
     }
     return new ProblemException(
-        ProblemDocument.read(failure.getCode(), failure.getResponseBody()), failure);
+        ProblemDocument.read(failure.getCode(), failure.getResponseBody()),
+        RetryAfter.of(failure.getResponseHeaders(), now),
+        failure);
   }
 }

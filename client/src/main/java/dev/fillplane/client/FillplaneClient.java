@@ -2,11 +2,18 @@ package dev.fillplane.client;
 
 import dev.fillplane.client.generated.ApiClient;
 import dev.fillplane.client.generated.ApiException;
+import dev.fillplane.client.generated.model.JobRequest;
+import dev.fillplane.client.generated.model.PlanRequest;
+import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.time.Duration;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.function.Function;
 
 /**
@@ -18,12 +25,19 @@ public final class FillplaneClient {
   private final String baseUri;
   private final Optional<String> apiKey;
   private final Duration readTimeout;
+  private final Duration connectTimeout;
+  private final Time time;
+  private final Attempts attempts;
+  private final IdempotencyKeys keys = new IdempotencyKeys();
   private final HttpClient http;
 
   private FillplaneClient(Builder builder) {
     baseUri = builder.baseUri;
     apiKey = builder.apiKey;
+    connectTimeout = builder.connectTimeout;
     readTimeout = builder.readTimeout;
+    time = builder.time;
+    attempts = new Attempts(builder.retries, time, builder.jitter);
     http =
         ApiClient.createDefaultHttpClientBuilder().connectTimeout(builder.connectTimeout).build();
   }
@@ -44,23 +58,20 @@ public final class FillplaneClient {
   public <T> T api(Function<ApiClient, T> constructor) {
     ApiClient configured = new SharedConnections(http, baseUri);
     configured.setReadTimeout(readTimeout);
-    configured.setRequestInterceptor(this::identify);
+    configured.setRequestInterceptor(this::prepare);
     return constructor.apply(configured);
   }
 
   /**
-   * Runs an operation that returns something, such as {@code client.call(health::getLiveness)}.
+   * Runs an operation that returns something, such as {@code client.call(health::getLiveness)};
+   * again where that is safe, as {@link Retries} says.
    *
    * @throws ProblemException if the service refuses or fails
    * @throws NoAnswerException if there is no answer, or none that can be read
    * @throws IllegalArgumentException if a required argument of the operation is missing
    */
   public <T> T call(Call<T> operation) {
-    try {
-      return operation.run();
-    } catch (ApiException e) {
-      throw Failures.of(e);
-    }
+    return keys.during(() -> attempts.run(() -> attempt(operation)));
   }
 
   /** Runs an operation that returns nothing; fails as {@link #call} does. */
@@ -72,9 +83,51 @@ public final class FillplaneClient {
         });
   }
 
-  private void identify(HttpRequest.Builder request) {
-    request.setHeader("User-Agent", "fillplane-java/" + ClientVersion.VALUE);
-    apiKey.ifPresent(key -> request.setHeader("Authorization", "Bearer " + key));
+  /**
+   * Plans many units in one exchange, each answered in its turn while later ones are still sent.
+   *
+   * @param requests asked for the next one by a thread of the stream, as fast as the service works
+   */
+  public PlanStream streamPlans(Iterator<PlanRequest> requests) {
+    return new PlanStream(requests, this::openStream, attempts.series(), time);
+  }
+
+  /**
+   * Starts a job of many units, with an {@code Idempotency-Key}: however often it is asked for, it
+   * is one job.
+   */
+  public RunningJob startJob(JobRequest request) {
+    return RunningJob.start(this, time, request);
+  }
+
+  /** A job that was started before, by its id. */
+  public RunningJob job(String id) {
+    return RunningJob.of(this, time, id);
+  }
+
+  private LineExchange openStream(LineExchange.Lines lines) throws IOException {
+    URI address = URI.create(baseUri + "/v1/plan-streams");
+    return LineExchange.open(address, identity(), connectTimeout, readTimeout, lines);
+  }
+
+  private <T> T attempt(Call<T> operation) {
+    try {
+      return operation.run();
+    } catch (ApiException e) {
+      throw Failures.of(e, time.now());
+    }
+  }
+
+  private void prepare(HttpRequest.Builder request) {
+    identity().forEach(request::setHeader);
+    keys.addTo(request, URI.create(baseUri).getPath());
+  }
+
+  private Map<String, String> identity() {
+    Map<String, String> headers = new LinkedHashMap<>();
+    headers.put("User-Agent", "fillplane-java/" + ClientVersion.VALUE);
+    apiKey.ifPresent(key -> headers.put("Authorization", "Bearer " + key));
+    return headers;
   }
 
   /** An operation of a generated class that returns something. */
@@ -97,6 +150,9 @@ public final class FillplaneClient {
     private Optional<String> apiKey = Optional.empty();
     private Duration connectTimeout = Duration.ofSeconds(5);
     private Duration readTimeout = Duration.ofSeconds(60);
+    private Retries retries = Retries.usual();
+    private Time time = Time.REAL;
+    private Random jitter = new Random();
 
     private Builder(URI baseUri) {
       boolean web = "http".equals(baseUri.getScheme()) || "https".equals(baseUri.getScheme());
@@ -108,8 +164,8 @@ public final class FillplaneClient {
 
     /** The key sent with every request as {@code Authorization: Bearer}; none by default. */
     public Builder apiKey(String key) {
-      if (key.isBlank()) {
-        throw new IllegalArgumentException("The key is blank.");
+      if (!key.matches("[!-~]+")) {
+        throw new IllegalArgumentException("The key is blank or has characters no key has.");
       }
       apiKey = Optional.of(key);
       return this;
@@ -127,6 +183,19 @@ public final class FillplaneClient {
       return this;
     }
 
+    /** How often and how patiently to ask again; {@link Retries#usual} by default. */
+    public Builder retries(Retries retries) {
+      this.retries = retries;
+      return this;
+    }
+
+    /** A clock turned by hand and pauses that can be foretold. */
+    Builder time(Time time, long seed) {
+      this.time = time;
+      this.jitter = new Random(seed);
+      return this;
+    }
+
     /** Makes the client. */
     public FillplaneClient build() {
       return new FillplaneClient(this);
@@ -137,21 +206,6 @@ public final class FillplaneClient {
         throw new IllegalArgumentException("A timeout must be longer than nothing: " + timeout);
       }
       return timeout;
-    }
-  }
-
-  /** The generated client would open connections of its own for each group of operations. */
-  private static final class SharedConnections extends ApiClient {
-    private final HttpClient http;
-
-    SharedConnections(HttpClient http, String baseUri) {
-      super(HttpClient.newBuilder(), createDefaultObjectMapper(), baseUri);
-      this.http = http;
-    }
-
-    @Override
-    public HttpClient getHttpClient() {
-      return http;
     }
   }
 }

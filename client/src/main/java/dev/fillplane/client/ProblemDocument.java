@@ -17,6 +17,7 @@ record ProblemDocument(
     int status,
     Optional<String> detail,
     Optional<URI> instance,
+    Optional<String> requestId,
     List<Problem> errors,
     int more) {
   private static final ObjectMapper JSON = new ObjectMapper();
@@ -27,13 +28,17 @@ record ProblemDocument(
   }
 
   static ProblemDocument read(int status, String body) {
-    JsonNode json = tree(body);
+    return read(status, tree(body));
+  }
+
+  static ProblemDocument read(int status, JsonNode json) {
     return new ProblemDocument(
         text(json, "type").flatMap(ProblemDocument::uri).orElse(BLANK),
         text(json, "title").orElse("HTTP status " + status),
         status,
         text(json, "detail"),
         text(json, "instance").flatMap(ProblemDocument::uri),
+        text(json, "requestId"),
         errors(json.path("errors")),
         json.path("more").asInt(0));
   }

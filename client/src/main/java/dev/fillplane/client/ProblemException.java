@@ -1,6 +1,7 @@
 package dev.fillplane.client;
 
 import java.net.URI;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,11 +15,24 @@ import java.util.Optional;
 public final class ProblemException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  private final transient ProblemDocument document;
+  private static final String KINDS = "urn:fillplane:problem:";
 
-  ProblemException(ProblemDocument document, Throwable cause) {
+  private final transient ProblemDocument document;
+  private final Duration retryAfter;
+
+  ProblemException(ProblemDocument document, Optional<Duration> retryAfter, Throwable cause) {
     super(document.sentence(), cause);
     this.document = document;
+    this.retryAfter = retryAfter.orElse(null);
+  }
+
+  /**
+   * The kind of problem as the service's documents name it, such as {@code invalid}, {@code
+   * unanswerable}, {@code too-many-requests} or {@code busy}; empty where something else answered.
+   */
+  public Optional<String> kind() {
+    String type = document.type().toString();
+    return type.startsWith(KINDS) ? Optional.of(type.substring(KINDS.length())) : Optional.empty();
   }
 
   /** The kind of problem; its page explains it. */
@@ -44,6 +58,16 @@ public final class ProblemException extends RuntimeException {
   /** Which occurrence this was. */
   public Optional<URI> instance() {
     return document.instance();
+  }
+
+  /** The id to give when asking about this answer. */
+  public Optional<String> requestId() {
+    return document.requestId();
+  }
+
+  /** How long the service asks to wait before the next attempt. */
+  public Optional<Duration> retryAfter() {
+    return Optional.ofNullable(retryAfter);
   }
 
   /** What was found wrong with the request, in the service's order. */

@@ -84,7 +84,7 @@ class FillplaneClientTest {
     try (StubService service = StubService.silent()) {
       address = service.address();
     }
-    FillplaneClient client = FillplaneClient.at(address).build();
+    FillplaneClient client = FillplaneClient.at(address).retries(Retries.none()).build();
     var failure = assertThrows(NoAnswerException.class, () -> state(client));
     assertEquals("The service cannot be reached.", failure.getMessage());
     assertInstanceOf(IOException.class, failure.getCause());

@@ -1,0 +1,100 @@
+package dev.fillplane.client.host;
+
+import dev.fillplane.client.FillplaneClient;
+import dev.fillplane.client.RunningJob;
+import dev.fillplane.client.generated.model.Job;
+import dev.fillplane.client.generated.model.JobRequest;
+import dev.fillplane.client.generated.model.JobUnit;
+import dev.fillplane.client.generated.model.PlanRequest;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+
+/** Has all units planned by one job of the service, which outlives the service's own troubles. */
+final class JobRun {
+  private final FillplaneClient client;
+  private final Host host;
+  private final Handover handover;
+  private final List<Unit> units = new ArrayList<>();
+  private int next;
+
+  JobRun(FillplaneClient client, Host host) {
+    this.client = client;
+    this.host = host;
+    this.handover = new Handover(host);
+  }
+
+  RunSummary run(Duration patience) {
+    Optional<RunningJob> job = started();
+    job.ifPresent(running -> await(running, patience));
+    job.ifPresent(running -> handOver(running.units()));
+    units.subList(next, units.size()).forEach(handover::unanswered);
+    return handover.summary();
+  }
+
+  private Optional<RunningJob> started() {
+    try {
+      Iterator<Unit> source = host.source().units();
+      while (!handover.cancelled() && source.hasNext()) {
+        units.add(source.next());
+      }
+      if (units.isEmpty() || handover.cancelled()) {
+        return Optional.empty();
+      }
+      List<PlanRequest> plans = units.stream().map(Requests::of).toList();
+      return Optional.of(client.startJob(new JobRequest().plans(plans)));
+    } catch (RuntimeException e) {
+      handover.end(e);
+      return Optional.empty();
+    }
+  }
+
+  private void await(RunningJob job, Duration patience) {
+    try {
+      boolean[] cancelled = {false};
+      Optional<Job> ended = job.await(patience, seen -> look(job, seen, cancelled));
+      if (ended.isEmpty()) {
+        job.cancel();
+        handover.end(new HostException("The job " + job.id() + " had not ended in " + patience));
+      }
+    } catch (RuntimeException e) {
+      handover.end(e);
+    }
+  }
+
+  private void look(RunningJob job, Job seen, boolean[] cancelled) {
+    handover.show(seen.getDone());
+    if (handover.cancelled() && !cancelled[0]) {
+      cancelled[0] = true;
+      job.cancel();
+    }
+  }
+
+  private void handOver(Iterator<JobUnit> answers) {
+    while (next < units.size()) {
+      Optional<JobUnit> answer = answer(answers);
+      if (answer.isEmpty()) {
+        return;
+      }
+      Unit unit = units.get(next++);
+      if (answer.get().getPlan() != null) {
+        handover.add(unit, answer.get().getPlan());
+      } else if (answer.get().getProblem() != null) {
+        handover.refuse(unit, Trouble.of(answer.get().getProblem()));
+      } else {
+        handover.unanswered(unit);
+      }
+    }
+  }
+
+  private Optional<JobUnit> answer(Iterator<JobUnit> answers) {
+    try {
+      return answers.hasNext() ? Optional.of(answers.next()) : Optional.empty();
+    } catch (RuntimeException e) {
+      handover.end(e);
+      return Optional.empty();
+    }
+  }
+}

@@ -1,0 +1,64 @@
+package dev.fillplane.client.host;
+
+import dev.fillplane.client.FillplaneClient;
+import dev.fillplane.client.PlanLine;
+import dev.fillplane.client.PlanStream;
+import dev.fillplane.client.generated.model.PlanRequest;
+import java.util.Iterator;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+
+/** Has all units planned by one stream. */
+final class StreamRun {
+  private final FillplaneClient client;
+  private final Iterator<Unit> units;
+  private final Handover handover;
+  private final Queue<Unit> asked = new ConcurrentLinkedQueue<>();
+
+  StreamRun(FillplaneClient client, Host host) {
+    this.client = client;
+    this.units = host.source().units();
+    this.handover = new Handover(host);
+  }
+
+  RunSummary run() {
+    try (PlanStream stream = client.streamPlans(requests())) {
+      while (answered(stream)) {
+        handOver(asked.remove(), stream.next());
+      }
+    }
+    asked.forEach(handover::unanswered);
+    return handover.summary();
+  }
+
+  private boolean answered(PlanStream stream) {
+    try {
+      return stream.hasNext();
+    } catch (RuntimeException e) {
+      handover.end(e);
+      return false;
+    }
+  }
+
+  private void handOver(Unit unit, PlanLine line) {
+    line.answer().ifPresent(plan -> handover.add(unit, plan));
+    line.problem().ifPresent(problem -> handover.refuse(unit, Trouble.of(problem)));
+  }
+
+  /** The requests of the units; a unit counts as asked for before anything can go wrong with it. */
+  private Iterator<PlanRequest> requests() {
+    return new Iterator<>() {
+      @Override
+      public boolean hasNext() {
+        return !handover.cancelled() && units.hasNext();
+      }
+
+      @Override
+      public PlanRequest next() {
+        Unit unit = units.next();
+        asked.add(unit);
+        return Requests.of(unit);
+      }
+    };
+  }
+}
