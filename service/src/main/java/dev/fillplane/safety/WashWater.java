@@ -26,7 +26,7 @@ final class WashWater implements Rule {
     boolean cement = job.sheet().binder() == Binder.CEMENT;
     Note note =
         Note.of(
-                cement ? "wash-water" : "wash-water-of-gypsum",
+                cement ? "wash-water-of-cement" : "wash-water-of-gypsum",
                 cement ? Severity.CAUTION : Severity.NOTICE,
                 BASIS,
                 "barrels",

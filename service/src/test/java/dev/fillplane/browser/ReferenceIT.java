@@ -19,8 +19,7 @@ class ReferenceIT {
       browser.run("document.querySelector('#operations-parts-countBags button').click()");
       browser.until(
           () -> !browser.all("#operations-parts-countBags textarea").isEmpty(), () -> "no body");
-      String body =
-          browser.find("#operations-parts-countBags textarea").getDomProperty("value");
+      String body = browser.find("#operations-parts-countBags textarea").getDomProperty("value");
       assertTrue(body.contains("\"thicknessRange\""), body);
       browser.run("document.querySelector('#operations-parts-countBags .execute').click()");
       browser.says("#operations-parts-countBags .live-responses-table", "\"order\": 25");

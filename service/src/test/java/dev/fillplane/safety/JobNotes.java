@@ -17,7 +17,7 @@ final class JobNotes {
           Map.entry("power-near-water", Severity.WARNING),
           Map.entry("silica-at-clean-up", Severity.CAUTION),
           Map.entry("eye-rinse", Severity.CAUTION),
-          Map.entry("wash-water", Severity.CAUTION),
+          Map.entry("wash-water-of-cement", Severity.CAUTION),
           Map.entry("bag-lifting", Severity.CAUTION),
           Map.entry("heavy-batch", Severity.CAUTION),
           Map.entry("slippery-floor", Severity.CAUTION),

@@ -92,7 +92,7 @@ class WorkNotesTest {
   /** 20 to 40 L a barrel: common practice, no source; two barrels for a mixer. */
   @Test
   void waterOfBarrels() {
-    Note note = note(job(), "wash-water");
+    Note note = note(job(), "wash-water-of-cement");
     assertEquals(0.080, note.value().orElseThrow().si(), 1e-12);
     assertEquals(2, note.values().get("barrels"));
     assertEquals(12, note.values().get("ph"));

@@ -304,8 +304,7 @@ class ClientTest {
         assertThrows(ProblemException.class, () -> CLIENT.call(() -> jobs.getJob(job.getId())));
     assertEquals(404, gone.status());
     String lines = RunningService.example("rectangle.json").toString();
-    Job upload =
-        CLIENT.call(() -> jobs.uploadJob(lines, "once", 0.95, null, null, null, null));
+    Job upload = CLIENT.call(() -> jobs.uploadJob(lines, "once", 0.95, null, null, null, null));
     assertEquals(1, upload.getOf());
   }
 
@@ -357,7 +356,7 @@ class ClientTest {
     Capabilities capabilities = CLIENT.call(CATALOGUES::getCapabilities);
     assertTrue(capabilities.getOperations().contains("makePlan"));
     assertTrue(capabilities.getOperations().contains("planSurvey"));
-    assertEquals(28, capabilities.getOperations().size());
+    assertEquals(37, capabilities.getOperations().size());
     assertFalse(capabilities.getDefaults().isEmpty());
     assertFalse(capabilities.getRanges().isEmpty());
     assertEquals(Settings.BODY_BYTES, capabilities.getLimits().getBodyBytes());

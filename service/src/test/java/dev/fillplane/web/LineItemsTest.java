@@ -216,8 +216,7 @@ class LineItemsTest {
     assertEquals("P 7", estimate.line("primer").get("ownCode").textValue());
     assertFalse(estimate.line("underlayment").has("ownCode"));
     assertEquals("03 54 13", estimate.line("underlayment").get("reference").textValue());
-    assertTrue(
-        estimate.line("underlayment").get("description").textValue().contains("gypsum"));
+    assertTrue(estimate.line("underlayment").get("description").textValue().contains("gypsum"));
     assertEquals("09 05 61", estimate.line("perimeter-strip").get("reference").textValue());
   }
 
@@ -232,8 +231,7 @@ class LineItemsTest {
     assertEquals(metric.codes(), us.codes());
     assertEquals(metric.amount("underlayment"), us.amount("underlayment"));
     assertEquals(hours(metric), hours(us), 0.05);
-    assertEquals(
-        metric.quantity("perimeter-strip"), us.quantity("perimeter-strip") * 0.3048, 0.01);
+    assertEquals(metric.quantity("perimeter-strip"), us.quantity("perimeter-strip") * 0.3048, 0.01);
     assertEquals("[ft_i]", us.line("perimeter-strip").at("/quantity/unit").textValue());
     assertEquals("m", metric.line("perimeter-strip").at("/quantity/unit").textValue());
   }

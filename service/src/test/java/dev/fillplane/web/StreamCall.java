@@ -80,9 +80,7 @@ final class StreamCall implements AutoCloseable {
       }
       line.write(next);
     }
-    return line.size() == 0
-        ? Optional.empty()
-        : Optional.of(line.toString(StandardCharsets.UTF_8));
+    return line.size() == 0 ? Optional.empty() : Optional.of(line.toString(StandardCharsets.UTF_8));
   }
 
   /** All lines that are still to come. */
