@@ -1,11 +1,17 @@
 package dev.fillplane.safety;
 
+import dev.fillplane.quantity.Amount;
+import dev.fillplane.quantity.Dimension;
 import java.util.Optional;
 
 /** Lead in paint and coatings of housing before 1978. */
 final class OldPaint implements Rule {
 
   private static final int FIRST_CLEAR_YEAR = 1978;
+
+  private static final double DAY = 8;
+  private static final double MICROGRAM = 1e-9;
+  private static final double LIMIT = 50 * MICROGRAM;
 
   private static final String BASIS =
       "40 CFR 745 (housing built before 1978); 29 CFR 1926.62: lead in air 50 ug/m3, action level"
@@ -26,6 +32,12 @@ final class OldPaint implements Rule {
                 OldFlooring.earliest(old),
                 "clear",
                 FIRST_CLEAR_YEAR)
+            .limited(Amount.of(limit(job.grindHours()), Dimension.CONCENTRATION))
             .in(old));
+  }
+
+  /** Lead in the air over a shift of some hours. */
+  static double limit(double hours) {
+    return LIMIT * DAY / Math.max(DAY, hours);
   }
 }

@@ -84,6 +84,16 @@ class SafetyNotesTest {
             + LITTLE_GRINDING);
   }
 
+  /** 29 CFR 1926.62: 50 ug/m3 over 8 h, 400 over the hours beyond: 40 in 10 h (derived). */
+  @Test
+  void leadOverLongShifts() {
+    assertEquals(50e-9, OldPaint.limit(0), 1e-18);
+    assertEquals(50e-9, OldPaint.limit(8), 1e-18);
+    assertEquals(40e-9, OldPaint.limit(10), 1e-18);
+    Note note = note(concrete(1970).grind(80), "lead-paint-suspect");
+    assertEquals(40e-9, note.limit().orElseThrow().si(), 1e-18);
+  }
+
   @Test
   void unknownYear() {
     assertNotes(job().bags(5, 600).roomOfUnknown("hall"), FEW + "+asbestos-year-unknown:WARNING");
