@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 
 /** Depth pins and screed rails with their heights. */
 final class GuideTables {
@@ -48,15 +49,15 @@ final class GuideTables {
             "pins",
             "Depth pins: the tip stands at the finished height",
             List.of("Pin", "Right / up", "Height", "Set"));
-    int number = 0;
-    for (Map.Entry<String, List<Pin>> room : pinsByRoom().entrySet()) {
+    List<Pin> pins = input.plan().pins();
+    for (Map.Entry<String, List<Integer>> room : pinsByRoom().entrySet()) {
       table.group(room.getKey());
-      for (Pin pin : room.getValue()) {
-        number++;
+      for (int place : room.getValue()) {
+        Pin pin = pins.get(place);
         table.row(
             "pin",
             List.of(
-                "P" + number,
+                "P" + (place + 1),
                 figures.place(new Position(pin.x(), pin.y())),
                 input.heights().full(pin.height()),
                 OrderPage.EMPTY_BOX));
@@ -66,13 +67,15 @@ final class GuideTables {
     table.end();
   }
 
-  private Map<String, List<Pin>> pinsByRoom() {
+  /** Their places in the plan. */
+  private Map<String, List<Integer>> pinsByRoom() {
     Floorplan plan = new Floorplan(input.request().rooms());
-    Map<String, List<Pin>> rooms = new LinkedHashMap<>();
-    for (Pin pin : input.plan().pins()) {
-      var room = plan.roomAt(pin.x(), pin.y());
+    Map<String, List<Integer>> rooms = new LinkedHashMap<>();
+    for (int i = 0; i < input.plan().pins().size(); i++) {
+      Pin pin = input.plan().pins().get(i);
+      OptionalInt room = plan.roomAt(pin.x(), pin.y());
       String id = room.isPresent() ? input.request().rooms().get(room.getAsInt()).id() : NOWHERE;
-      rooms.computeIfAbsent(id, r -> new ArrayList<>()).add(pin);
+      rooms.computeIfAbsent(id, r -> new ArrayList<>()).add(i);
     }
     return rooms;
   }

@@ -32,6 +32,7 @@ final class OrderPage {
     page.reasons();
     if (input.isPoured()) {
       page.batches();
+      page.timeline();
     }
     return page.html;
   }
@@ -78,6 +79,13 @@ final class OrderPage {
             + "th batch (\u25CB). Water to the mark, never more. Nothing is eked out with water.",
         "class",
         "small");
+  }
+
+  private void timeline() {
+    html.text("h3", "Who does what when");
+    for (Markup part : PourTimeline.onPage(input.request(), plan, input.paper().across())) {
+      html.open("div", "class", "picture row").add(part).close("div");
+    }
   }
 
   private String edges() {

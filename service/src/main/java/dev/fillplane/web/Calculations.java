@@ -21,8 +21,10 @@ import dev.fillplane.render.BatchList;
 import dev.fillplane.render.DepthMap;
 import dev.fillplane.render.Layer;
 import dev.fillplane.render.Paper;
+import dev.fillplane.render.PlanTracer;
 import dev.fillplane.render.PourPage;
 import dev.fillplane.render.PourSheet;
+import dev.fillplane.render.PourTimeline;
 import dev.fillplane.render.Wording;
 import dev.fillplane.safety.DustCheckRequest;
 import dev.fillplane.safety.DustChecker;
@@ -41,6 +43,7 @@ final class Calculations {
   static final String SVG = "image/svg+xml";
   static final String CSV = "text/csv";
   static final String HTML = "text/html";
+  static final String GEO_JSON = "application/geo+json";
   static final String PDF = "application/pdf";
 
   private final Calculation<PlanRequest> plans = plans(unit -> {});
@@ -54,6 +57,20 @@ final class Calculations {
               PlanRequest.class,
               SVG,
               (request, caller) -> depthMap(request, caller)),
+          new Calculation<>(
+              "/v1/timelines",
+              "PlanRequest",
+              PlanRequest.class,
+              SVG,
+              (request, caller) ->
+                  PourTimeline.draw(request, Planner.plan(request, computed(caller)))),
+          new Calculation<>(
+              "/v1/plan-shapes",
+              "PlanRequest",
+              PlanRequest.class,
+              GEO_JSON,
+              (request, caller) ->
+                  PlanTracer.trace(request, Planner.plan(request, computed(caller)))),
           new Calculation<>(
               "/v1/batch-lists",
               "PlanRequest",

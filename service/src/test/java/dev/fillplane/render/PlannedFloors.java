@@ -54,23 +54,43 @@ final class PlannedFloors {
     return of("dry", Floors.closet(), UnitSystem.METRIC, WAVES, target);
   }
 
+  /** The same with a crew that starts at a time by the clock. */
+  static Planned startingAt(String time, Planned planned) {
+    PlanRequest told = planned.request();
+    OptionalDouble none = OptionalDouble.empty();
+    Crew crew =
+        new Crew(4, 2, null, null, null, null, null, null, none, null, null, Optional.of(time));
+    return planned(
+        told.reference().orElseThrow(), told.rooms(), told.units(), told.survey(), null, crew);
+  }
+
   static Planned of(
       String name,
       List<Room> rooms,
       UnitSystem units,
       DoubleBinaryOperator floor,
       TargetWish target) {
+    return planned(name, rooms, units, survey(rooms, floor), target, Crew.of(4, 2, null, null));
+  }
+
+  private static Planned planned(
+      String name,
+      List<Room> rooms,
+      UnitSystem units,
+      Survey survey,
+      TargetWish target,
+      Crew crew) {
     PlanRequest request =
         new PlanRequest(
             units,
             Optional.of(name),
             rooms,
-            survey(rooms, floor),
+            survey,
             null,
             target,
             null,
             Optional.empty(),
-            Crew.of(4, 2, null, null),
+            crew,
             null,
             Optional.empty(),
             OptionalDouble.empty(),
