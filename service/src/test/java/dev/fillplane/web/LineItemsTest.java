@@ -143,6 +143,31 @@ class LineItemsTest {
     assertEquals(1.5, told.quantity("labour-return"));
   }
 
+  /**
+   * 9 likely bags of 10: 9 * 0.985 / 1.03 = 8.6 get into the floor; of 300 kg of mix for 10 bags
+   * 1 - 0.985 / 1.03 of nine tenths is lost. A bead of 50 mm2 on 13.1 m of edge, 3.6 kg of dust.
+   */
+  @Test
+  void wasteAndConsumablesOfTheRectangle() {
+    Estimated estimate = Estimated.of("rectangle.json", "{}");
+    assertEquals(9, estimate.quantity("underlayment"));
+    assertEquals(0, estimate.number("underlayment", "waste"));
+    assertEquals(1, estimate.number("underlayment", "reserve"));
+    assertEquals(11.8, estimate.quantity("waste-mix"));
+    assertEquals(10, estimate.quantity("empty-bags"));
+    assertEquals(60, estimate.quantity("wash-water"));
+    assertEquals(0.66, estimate.quantity("sealant"));
+    assertEquals(0.07, estimate.number("sealant", "waste"));
+    assertEquals(1.31, estimate.number("masking-tape", "waste"));
+    assertEquals(0.99, estimate.number("dam-board", "order"));
+    assertEquals(1, estimate.quantity("primer-roller"));
+    assertEquals(1, estimate.quantity("dust-bag"));
+    Estimated sample = Estimated.of("sample-metric.json", "{}");
+    assertEquals(54, sample.quantity("underlayment"));
+    assertEquals(2, sample.number("underlayment", "waste"));
+    assertEquals(3, sample.number("underlayment", "reserve"));
+  }
+
   /** One visit of three people and one of one person: half a day each. */
   @Test
   void halfDaysArePaid() {
