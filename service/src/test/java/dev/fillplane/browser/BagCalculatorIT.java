@@ -28,8 +28,7 @@ class BagCalculatorIT {
     browser = Browser.start();
     server = Server.start(Settings.at("127.0.0.1", 0));
     host = "127.0.0.1:" + server.port();
-    supplier =
-        HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
+    supplier = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
     supplier.createContext(
         "/",
         exchange -> {

@@ -15,7 +15,8 @@ import org.junit.jupiter.api.Test;
 /** What the page converts when the units change is what the contract gives a dimension. */
 class PageDimensionsTest {
 
-  private static final Pattern WORDS = Pattern.compile("^  (\\w+): \\[|'(/[^']+)'", Pattern.MULTILINE);
+  private static final Pattern WORDS =
+      Pattern.compile("^  (\\w+): \\[|'(/[^']+)'", Pattern.MULTILINE);
 
   @Test
   void thePageKnowsTheDimensionOfEveryNumberOfARequest() throws IOException {
@@ -24,7 +25,9 @@ class PageDimensionsTest {
     Map<String, String> contract = new TreeMap<>();
     collect(schemas, schemas.get("PlanRequest"), "", contract);
     // Those of a minute or a mole are the same in both systems.
-    contract.values().removeIf(dimension -> dimension.equals("time") || dimension.equals("molarEnergy"));
+    contract
+        .values()
+        .removeIf(dimension -> dimension.equals("time") || dimension.equals("molarEnergy"));
     assertEquals(contract, page());
   }
 

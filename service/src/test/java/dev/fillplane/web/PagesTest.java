@@ -29,8 +29,7 @@ class PagesTest {
       Response answer = RunningService.open().get(line.split(" ", -1)[0]);
       assertEquals(200, answer.statusCode(), line);
       assertEquals("nosniff", answer.header("X-Content-Type-Options"), line);
-      assertTrue(
-          answer.header("Content-Security-Policy").startsWith("default-src 'self';"), line);
+      assertTrue(answer.header("Content-Security-Policy").startsWith("default-src 'self';"), line);
       assertFalse(answer.contentType().startsWith("text/plain"), line);
     }
   }
@@ -62,14 +61,19 @@ class PagesTest {
     assertEquals(304, again.statusCode());
     assertEquals(
         200,
-        RunningService.open().header("If-None-Match", "\"other\"").get("/page/app.js").statusCode());
+        RunningService.open()
+            .header("If-None-Match", "\"other\"")
+            .get("/page/app.js")
+            .statusCode());
   }
 
   @Test
   void packedAndPlainHaveTagsOfTheirOwn() {
     Response plain =
         RunningService.open()
-            .config(RestAssuredConfig.config().decoderConfig(DecoderConfig.decoderConfig().noContentDecoders()))
+            .config(
+                RestAssuredConfig.config()
+                    .decoderConfig(DecoderConfig.decoderConfig().noContentDecoders()))
             .get("/page/style.css");
     assertNull(plain.header("Content-Encoding"));
     Response packed = RunningService.open().get("/page/style.css");
