@@ -1,6 +1,7 @@
 package dev.fillplane.web;
 
 import dev.fillplane.openapi.Contract;
+import io.github.bucket4j.TimeMeter;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import java.util.ArrayList;
@@ -27,6 +28,7 @@ public final class Server implements AutoCloseable {
     Slots slots = new Slots(settings.places(), settings.patienceSeconds());
     SchemaGate gate = new SchemaGate(contract, schemas(calculations));
     Desk desk = new Desk(gate);
+    RateLimit limit = new RateLimit(settings.requestsPerMinute(), TimeMeter.SYSTEM_NANOTIME);
     warmUp = new WarmUp(contract, new PlanDesk(calculations, desk));
     javalin =
         Javalin.create(
@@ -34,7 +36,7 @@ public final class Server implements AutoCloseable {
               configure(config, settings);
               Problems.handle(config);
               RequestIds.handle(config);
-              RateLimit.handle(config, settings.requestsPerMinute());
+              new Admission(settings.access(), limit).handle(config);
               for (Calculation<?> calculation : calculations.all()) {
                 Endpoint<?> endpoint = new Endpoint<>(calculation, desk, slots);
                 config.routes.post(calculation.path(), endpoint::handle);
@@ -57,9 +59,12 @@ public final class Server implements AutoCloseable {
   /**
    * Starts to listen; ready once it has planned an example a few times.
    *
+   * @throws IllegalArgumentException if it could be reached from elsewhere without keys, and nobody
+   *     said that this is meant
    * @throws RuntimeException if the port is taken
    */
   public static Server start(Settings settings) {
+    settings.access().check(settings.host());
     Server server = new Server(settings);
     server.javalin.start();
     server.warmUp.run();
