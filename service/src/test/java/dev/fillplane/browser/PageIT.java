@@ -156,6 +156,7 @@ class PageIT {
   void otherUnitsConvertWhatIsTyped() {
     sample();
     String bags = browser.text("#numbers .value");
+    assertEquals("", field("/rooms/0/absorbency").getDomProperty("value"), "as unless told");
     browser.find("#units input[value=us]").sendKeys(Keys.SPACE);
     browser.until(() -> browser.text("#numbers").contains("qt a batch"), () -> "still metric");
     assertEquals("78.8", field("/conditions/air").getDomProperty("value"));

@@ -39,12 +39,20 @@ function take(field, store) {
  */
 export function showFields(node, store) {
   for (const field of /** @type {NodeListOf<any>} */ (node.querySelectorAll('[data-at][data-kind]'))) {
-    const text = KINDS[field.dataset.kind].write(store.at(field.dataset.at), store.units);
-    if (field.value !== text) {
-      field.value = text;
-    }
+    show(field, KINDS[field.dataset.kind].write(store.at(field.dataset.at), store.units));
   }
   for (const unit of /** @type {NodeListOf<HTMLElement>} */ (node.querySelectorAll('[data-unit]'))) {
     unit.textContent = unitName(store.units, unit.dataset.unit ?? '');
+  }
+}
+
+/** A choice shows its default as not told, and a word that it does not know as one more. */
+function show(field, written) {
+  const text = written === field.dataset.default ? '' : written;
+  if (field.value !== text) {
+    field.value = text;
+  }
+  if (field.value !== text && field.matches('select')) {
+    field.append(new Option(text, text, true, true));
   }
 }

@@ -63,7 +63,7 @@ function roomPart(room, i, store, open) {
     el('div', { class: 'row' },
       field('Name', el('input', { 'data-at': `${at}/id`, 'data-kind': 'word', maxlength: 80 })),
       field('Base', choice(`${at}/substrate`, [['', 'unknown'], ...words('concrete', 'screed', 'tile', 'wood', 'gypsum')])),
-      field('Base absorbs', choice(`${at}/absorbency`, [['', 'normally'], ['low', 'little'], ['high', 'much']])),
+      field('Base absorbs', choice(`${at}/absorbency`, [['', 'normally'], ['low', 'little'], ['high', 'much']], 'normal')),
       field('Floor laid in year', el('input', { 'data-at': `${at}/built`, 'data-kind': 'integer', inputmode: 'numeric' }))),
     field(['Corners, one a line: x y in ', el('span', { 'data-unit': 'plan' })],
       el('textarea', { 'data-at': `${at}/outline/coordinates`, 'data-kind': 'corners', rows: 5, spellcheck: 'false' }),
@@ -106,7 +106,7 @@ function field(name, input, hint) {
     hint && el('span', { class: 'hint' }, hint));
 }
 
-function choice(at, options) {
-  return el('select', { 'data-at': at, 'data-kind': 'word' },
+function choice(at, options, unlessTold) {
+  return el('select', { 'data-at': at, 'data-kind': 'word', 'data-default': unlessTold },
     ...options.map(([value, text]) => el('option', { value }, text)));
 }

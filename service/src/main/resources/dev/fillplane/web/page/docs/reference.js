@@ -7,6 +7,7 @@ window.SwaggerUIBundle({
   defaultModelsExpandDepth: -1,
   defaultModelExpandDepth: 3,
   tryItOutEnabled: true,
+  syntaxHighlight: { activated: false },
   validatorUrl: null,
   queryConfigEnabled: false,
   persistAuthorization: false,
