@@ -39,6 +39,8 @@ public final class Server implements AutoCloseable {
               configure(config, settings);
               Problems.handle(config);
               RequestIds.handle(config);
+              Packing.handle(config);
+              new Deprecations(contract.document()).handle(config);
               RateLimit.handle(config, settings.requestsPerMinute());
               for (Calculation<?> calculation : calculations.all()) {
                 Endpoint<?> endpoint = new Endpoint<>(calculation, desk, slots);
