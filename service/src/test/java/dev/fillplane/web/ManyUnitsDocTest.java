@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -71,7 +72,9 @@ class ManyUnitsDocTest {
   }
 
   private List<JsonNode> plans() throws IOException {
-    return Files.readAllLines(folder.resolve("plans.ndjson")).stream().map(Refusals::tree).toList();
+    try (Stream<String> lines = Files.lines(folder.resolve("plans.ndjson"))) {
+      return lines.map(line -> Trees.of(line.getBytes(StandardCharsets.UTF_8))).toList();
+    }
   }
 
   private Ended script(String text, String... arguments) throws Exception {
