@@ -58,7 +58,7 @@ final class Deprecations {
         Optional<Mark> whole = Mark.of(operation);
         DeprecatedParts parts = DeprecatedParts.of(operation, contract);
         if (whole.isPresent() || !parts.isEmpty()) {
-          config.routes.before(
+          config.routes.beforeMatched(
               path.getKey(), context -> tell(context, method, whole, parts));
         }
       }

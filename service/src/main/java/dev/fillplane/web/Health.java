@@ -10,11 +10,11 @@ import java.util.function.BooleanSupplier;
 /** What machines around the service ask. */
 final class Health {
 
-  private final byte[] yaml;
+  private final Kept yaml;
   private final BooleanSupplier ready;
 
   Health(Contract contract, BooleanSupplier ready) {
-    this.yaml = contract.yaml().getBytes(StandardCharsets.UTF_8);
+    this.yaml = new Kept("application/yaml", contract.yaml().getBytes(StandardCharsets.UTF_8));
     this.ready = ready;
   }
 
@@ -36,6 +36,6 @@ final class Health {
           Reply.json(context, UnitSystem.METRIC, new State("up"));
         });
     config.routes.get(
-        "/openapi.yaml", context -> Kept.answer(context, "application/yaml", yaml));
+        "/openapi.yaml", yaml::answer);
   }
 }

@@ -10,9 +10,9 @@ import java.util.HexFormat;
 import java.util.zip.GZIPOutputStream;
 
 /**
- * Answers that a caller keeps and asks for again only whether they changed: a strong tag of exactly
+ * An answer that a caller keeps and asks for again only whether it changed: a strong tag of exactly
  * the bytes that are sent (RFC 9110, 8.8.3), so packed ones have another, and 304 to who has them
- * already (13.1.2).
+ * already (13.1.2). Safe to share.
  */
 final class Kept {
 
@@ -21,28 +21,44 @@ final class Kept {
 
   private static final int TAG_DIGITS = 32;
 
-  private Kept() {}
+  private final String mediaType;
+  private final byte[] body;
+  private final String tag;
+  private volatile byte[] packed = {};
 
-  /** Answers with {@code body}, or that the caller's copy is still good. */
-  static void answer(Context context, String mediaType, byte[] body) {
-    boolean packed = body.length >= LEAST_PACKED && Packing.wanted(context);
-    String tag = tag(body, packed);
-    context.disableCompression().header("ETag", tag).header("Cache-Control", "no-cache");
-    if (has(context.header("If-None-Match"), tag)) {
+  Kept(String mediaType, byte[] body) {
+    this.mediaType = mediaType;
+    this.body = body;
+    this.tag = digest(body);
+  }
+
+  /** Answers with the body, or that the caller's copy is still good. */
+  void answer(Context context) {
+    boolean pack = body.length >= LEAST_PACKED && Packing.wanted(context);
+    String entity = "\"" + tag + (pack ? "-gzip" : "") + "\"";
+    context.disableCompression().header("ETag", entity).header("Cache-Control", "no-cache");
+    if (has(context.header("If-None-Match"), entity)) {
       context.status(304);
       return;
     }
-    if (packed) {
+    if (pack) {
       context.header("Content-Encoding", Packing.GZIP);
     }
-    context.contentType(mediaType).result(packed ? pack(body) : body);
+    context.contentType(mediaType).result(pack ? packed() : body);
   }
 
-  private static String tag(byte[] body, boolean packed) {
+  /** Packed when it is first asked for; if two ask at once, twice. */
+  private byte[] packed() {
+    if (packed.length == 0) {
+      packed = pack(body);
+    }
+    return packed;
+  }
+
+  private static String digest(byte[] body) {
     try {
       byte[] digest = MessageDigest.getInstance("SHA-256").digest(body);
-      String digits = HexFormat.of().formatHex(digest).substring(0, TAG_DIGITS);
-      return "\"" + digits + (packed ? "-gzip" : "") + "\"";
+      return HexFormat.of().formatHex(digest).substring(0, TAG_DIGITS);
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException(e);
     }

@@ -17,6 +17,6 @@ final class Reply {
   /** The same for an answer that does not change while the service runs. */
   static void kept(Context context, UnitSystem units, Object value) {
     Accepted.check(context, Calculation.JSON);
-    Kept.answer(context, Calculation.JSON, Json.bytes(value, units));
+    new Kept(Calculation.JSON, Json.bytes(value, units)).answer(context);
   }
 }

@@ -1,6 +1,7 @@
 package dev.fillplane.web;
 
 import dev.fillplane.openapi.Contract;
+import io.github.bucket4j.TimeMeter;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import java.util.ArrayList;
@@ -29,6 +30,7 @@ public final class Server implements AutoCloseable {
     Slots slots = new Slots(settings.places(), settings.patienceSeconds());
     SchemaGate gate = new SchemaGate(contract, schemas(calculations));
     Desk desk = new Desk(gate);
+    RateLimit limit = new RateLimit(settings.requestsPerMinute(), TimeMeter.SYSTEM_NANOTIME);
     PlanDesk planDesk = new PlanDesk(calculations, desk);
     warmUp = new WarmUp(contract, planDesk);
     lines = new PlanLines(planDesk::answer, slots, settings.places());
@@ -40,8 +42,8 @@ public final class Server implements AutoCloseable {
               Problems.handle(config);
               RequestIds.handle(config);
               Packing.handle(config);
+              new Admission(settings.access(), limit).handle(config);
               new Deprecations(contract.document()).handle(config);
-              RateLimit.handle(config, settings.requestsPerMinute());
               for (Calculation<?> calculation : calculations.all()) {
                 Endpoint<?> endpoint = new Endpoint<>(calculation, desk, slots);
                 config.routes.post(calculation.path(), endpoint::handle);
@@ -52,6 +54,7 @@ public final class Server implements AutoCloseable {
               config.routes.post(PlanStreams.PATH, streams::handle);
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
+              Pages.handle(config, contract);
             });
   }
 
@@ -64,9 +67,12 @@ public final class Server implements AutoCloseable {
   /**
    * Starts to listen; ready once it has planned an example a few times.
    *
+   * @throws IllegalArgumentException if it could be reached from elsewhere without keys, and nobody
+   *     said that this is meant
    * @throws RuntimeException if the port is taken
    */
   public static Server start(Settings settings) {
+    settings.access().check(settings.host());
     Server server = new Server(settings);
     server.javalin.start();
     server.warmUp.run();

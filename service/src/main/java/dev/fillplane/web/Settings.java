@@ -8,7 +8,8 @@ package dev.fillplane.web;
  * @param bodyBytes largest body
  * @param places calculations that may run at once
  * @param patienceSeconds how long a calculation waits for a place
- * @param requestsPerMinute requests that one address may make in a minute; 0 for no limit
+ * @param requestsPerMinute requests that one caller may make in a minute; 0 for no limit
+ * @param access who may call
  */
 public record Settings(
     String host,
@@ -16,7 +17,8 @@ public record Settings(
     long bodyBytes,
     int places,
     long patienceSeconds,
-    int requestsPerMinute) {
+    int requestsPerMinute,
+    Access access) {
 
   /** Largest body unless told: 64 MB. */
   public static final long BODY_BYTES = 64_000_000;
@@ -24,21 +26,26 @@ public record Settings(
   /** Listens on {@code host} and {@code port}, all else as usual. */
   public static Settings at(String host, int port) {
     int places = Math.max(2, Runtime.getRuntime().availableProcessors());
-    return new Settings(host, port, BODY_BYTES, places, 10, 0);
+    return new Settings(host, port, BODY_BYTES, places, 10, 0, Access.local());
   }
 
   /** The same with another largest body. */
   public Settings withBodyBytes(long bytes) {
-    return new Settings(host, port, bytes, places, patienceSeconds, requestsPerMinute);
+    return new Settings(host, port, bytes, places, patienceSeconds, requestsPerMinute, access);
   }
 
   /** The same with other places and another patience. */
   public Settings withPlaces(int count, long seconds) {
-    return new Settings(host, port, bodyBytes, count, seconds, requestsPerMinute);
+    return new Settings(host, port, bodyBytes, count, seconds, requestsPerMinute, access);
   }
 
-  /** The same with a limit on the requests of one address. */
+  /** The same with a limit on the requests of one caller. */
   public Settings withRequestsPerMinute(int count) {
-    return new Settings(host, port, bodyBytes, places, patienceSeconds, count);
+    return new Settings(host, port, bodyBytes, places, patienceSeconds, count, access);
+  }
+
+  /** The same for other callers. */
+  public Settings withAccess(Access callers) {
+    return new Settings(host, port, bodyBytes, places, patienceSeconds, requestsPerMinute, callers);
   }
 }

@@ -1,0 +1,2 @@
+/** Durable work of many units, and the webhooks that tell of it. */
+package dev.fillplane.job;
