@@ -37,9 +37,9 @@ public final class PlanLines implements AutoCloseable {
   }
 
   /** On all processors of the machine, without a server. */
-  public static PlanLines local() {
+  public static PlanLines local(PlanDesk desk) {
     int places = Runtime.getRuntime().availableProcessors();
-    return new PlanLines(new PlanDesk()::answer, new Slots(places, 0), places);
+    return new PlanLines(desk::answer, new Slots(places, 0), places);
   }
 
   /**

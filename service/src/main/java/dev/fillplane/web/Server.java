@@ -44,7 +44,9 @@ public final class Server implements AutoCloseable {
               configure(config, settings);
               Problems.handle(config);
               RequestIds.handle(config);
+              Packing.handle(config);
               new Admission(settings.access(), limit).handle(config);
+              new Deprecations(contract.document()).handle(config);
               for (Calculation<?> calculation : calculations.all()) {
                 Endpoint<?> endpoint = new Endpoint<>(calculation, desk, slots);
                 config.routes.post(calculation.path(), endpoint::handle);

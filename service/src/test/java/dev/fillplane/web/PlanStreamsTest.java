@@ -8,10 +8,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.restassured.response.Response;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -45,7 +45,7 @@ class PlanStreamsTest {
       }
       call.end();
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 
@@ -93,12 +93,12 @@ class PlanStreamsTest {
       call.send("}\n" + RECTANGLE + "\n").end();
       List<String> answers = call.lines();
       assertEquals(2, answers.size());
-      JsonNode problem = Refusals.tree(answers.get(0));
+      JsonNode problem = tree(answers.get(0));
       refused(problem, 1, 413, "too-large");
       assertEquals(
           "A line may have at most 4000000 bytes; see limits in /v1/capabilities.",
           problem.get("detail").textValue());
-      assertTrue(Refusals.tree(answers.get(1)).has("depth"));
+      assertTrue(tree(answers.get(1)).has("depth"));
     }
   }
 
@@ -148,7 +148,11 @@ class PlanStreamsTest {
             .body(lines.getBytes(StandardCharsets.UTF_8))
             .post(PlanStreams.PATH);
     assertEquals(200, answer.statusCode(), answer.asString());
-    return answer.asString().lines().map(Refusals::tree).collect(Collectors.toList());
+    return answer.asString().lines().map(PlanStreamsTest::tree).toList();
+  }
+
+  private static JsonNode tree(String line) {
+    return Trees.of(line.getBytes(StandardCharsets.UTF_8));
   }
 
   private static void refused(JsonNode problem, int line, int status, String kind) {
