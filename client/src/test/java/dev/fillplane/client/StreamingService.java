@@ -18,10 +18,10 @@ import java.util.concurrent.CountDownLatch;
 /**
  * Serves one connection after the other as a script says; the last script serves all that follow.
  */
-final class StreamingService implements AutoCloseable {
+public final class StreamingService implements AutoCloseable {
 
   /** What is done on one connection. */
-  interface Script {
+  public interface Script {
     void run(Connection connection) throws IOException;
   }
 
@@ -30,7 +30,7 @@ final class StreamingService implements AutoCloseable {
   private final List<String> heads = new CopyOnWriteArrayList<>();
   private final CountDownLatch left = new CountDownLatch(1);
 
-  StreamingService(Script... scripts) {
+  public StreamingService(Script... scripts) {
     this.scripts = List.of(scripts);
     try {
       server = new ServerSocket(0, 50, InetAddress.getLoopbackAddress());
@@ -42,7 +42,8 @@ final class StreamingService implements AutoCloseable {
     thread.start();
   }
 
-  URI address() {
+  /** Where it listens. */
+  public URI address() {
     return URI.create("http://localhost:" + server.getLocalPort());
   }
 
@@ -57,7 +58,7 @@ final class StreamingService implements AutoCloseable {
   }
 
   /** Answers each request with a plan of its reference. */
-  static void answerAll(Connection connection) throws IOException {
+  public static void answerAll(Connection connection) throws IOException {
     connection.begin();
     connection.answer(Integer.MAX_VALUE);
     connection.end();
@@ -85,7 +86,7 @@ final class StreamingService implements AutoCloseable {
   }
 
   /** The service's end of a connection. */
-  static final class Connection {
+  public static final class Connection {
     final String head;
     private final Socket socket;
     private final InputStream in;
@@ -97,7 +98,7 @@ final class StreamingService implements AutoCloseable {
     }
 
     /** The next request; empty after the last. */
-    Optional<String> next() throws IOException {
+    public Optional<String> next() throws IOException {
       int length = Integer.parseInt(textLine(), 16);
       String chunk = new String(in.readNBytes(length), UTF_8);
       textLine();
@@ -109,12 +110,13 @@ final class StreamingService implements AutoCloseable {
       return next().map(line -> line.replaceAll("(?s).*\"reference\":\"([^\"]*)\".*", "$1"));
     }
 
-    void begin() throws IOException {
+    /** Begins an answer in chunks. */
+    public void begin() throws IOException {
       raw("HTTP/1.1 200 OK\r\nTransfer-Encoding: chunked\r\n\r\n");
     }
 
     /** Answers the next requests, as many as there are or are told. */
-    void answer(int most) throws IOException {
+    public void answer(int most) throws IOException {
       for (int i = 0; i < most; i++) {
         Optional<String> reference = nextReference();
         if (reference.isEmpty()) {
@@ -124,21 +126,24 @@ final class StreamingService implements AutoCloseable {
       }
     }
 
-    void line(String json) throws IOException {
+    /** Sends a line of the answer. */
+    public void line(String json) throws IOException {
       raw(Integer.toHexString(json.getBytes(UTF_8).length + 1) + "\r\n" + json + "\n\r\n");
     }
 
-    void end() throws IOException {
+    /** Ends the answer. */
+    public void end() throws IOException {
       raw("0\r\n\r\n");
     }
 
-    void raw(String text) throws IOException {
+    /** Sends bytes, however wrong. */
+    public void raw(String text) throws IOException {
       socket.getOutputStream().write(text.getBytes(UTF_8));
       socket.getOutputStream().flush();
     }
 
     /** Reads until the client is gone. */
-    void readOn() throws IOException {
+    public void readOn() throws IOException {
       while (next().isPresent()) {
         // Takes all that comes.
       }

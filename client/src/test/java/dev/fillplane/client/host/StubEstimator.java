@@ -5,7 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import dev.fillplane.client.FillplaneClient;
-import dev.fillplane.client.Retries;
+import dev.fillplane.client.TestClients;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.InetAddress;
@@ -42,7 +42,7 @@ final class StubEstimator implements AutoCloseable {
 
   FillplaneClient client() {
     URI address = URI.create("http://localhost:" + server.getAddress().getPort());
-    return FillplaneClient.at(address).retries(Retries.none()).build();
+    return TestClients.once(address);
   }
 
   /** The bodies so far. */

@@ -14,6 +14,7 @@ final class TestHost implements Host, EstimateSink, ProgressView {
   final List<Integer> shown = new ArrayList<>();
   int version = Host.VERSION;
   int stopAfter = Integer.MAX_VALUE;
+  int stopAfterLooks = Integer.MAX_VALUE;
   int failAt = Integer.MAX_VALUE;
   int sinkFailsAt = Integer.MAX_VALUE;
   volatile int taken;
@@ -109,6 +110,6 @@ final class TestHost implements Host, EstimateSink, ProgressView {
 
   @Override
   public boolean cancelled() {
-    return told.size() >= stopAfter;
+    return told.size() >= stopAfter || shown.size() >= stopAfterLooks;
   }
 }
