@@ -98,8 +98,7 @@ record Job(PlanRequest request, Plan plan, DataSheet sheet, WorkRates rates) {
 
   /** Time on site at all pours with nothing to do. */
   double waiting() {
-    double busy =
-        plan.pour().totals().work().stream().mapToDouble(RoleTime::busy).sum();
+    double busy = plan.pour().totals().work().stream().mapToDouble(RoleTime::busy).sum();
     return pours() > 0 ? Math.max(0, people() * plan.pour().totals().end() - busy) : 0;
   }
 

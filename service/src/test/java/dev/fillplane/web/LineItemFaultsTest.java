@@ -44,8 +44,7 @@ class LineItemFaultsTest {
 
   @Test
   void unknownCurrencies() {
-    refused(
-        "{'prices':{'currency':'EUX','items':{}}}", "unknown-currency", "#/prices/currency");
+    refused("{'prices':{'currency':'EUX','items':{}}}", "unknown-currency", "#/prices/currency");
     refused("{'prices':{'currency':'euro','items':{}}}", "bad-text", "#/prices/currency");
     refused("{'prices':{'items':{}}}", "missing", "#/prices/currency");
   }
@@ -74,7 +73,8 @@ class LineItemFaultsTest {
 
   @Test
   void breaksOutOfOrder() {
-    String breaks = "'price':'9','per':'L','breaks':[{'from':%s,'price':'8'},{'from':5,'price':'7'}]";
+    String breaks =
+        "'price':'9','per':'L','breaks':[{'from':%s,'price':'8'},{'from':5,'price':'7'}]";
     primerRefused(breaks.formatted("6"), "breaks-out-of-order", "breaks/1/from");
     primerRefused(breaks.formatted("5"), "breaks-out-of-order", "breaks/1/from");
     primerRefused(breaks.formatted("0"), "too-small", "breaks/0/from");

@@ -100,8 +100,7 @@ class LineItemPricesTest {
         "{'prices':{'currency':'%s','items':{'primer':{'price':'1.37','per':'L'}}},"
             + "'hourlyRates':{'usual':'1.2345'}}";
     assertEquals("2", Estimated.of("rectangle.json", priced.formatted("JPY")).amount("primer"));
-    assertEquals(
-        "2.055", Estimated.of("rectangle.json", priced.formatted("KWD")).amount("primer"));
+    assertEquals("2.055", Estimated.of("rectangle.json", priced.formatted("KWD")).amount("primer"));
   }
 
   /** A line of its own price, then that of its role, then the usual hour. */

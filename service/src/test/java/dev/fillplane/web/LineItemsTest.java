@@ -144,8 +144,8 @@ class LineItemsTest {
   }
 
   /**
-   * 9 likely bags of 10: 9 * 0.985 / 1.03 = 8.6 get into the floor; of 300 kg of mix for 10 bags
-   * 1 - 0.985 / 1.03 of nine tenths is lost. A bead of 50 mm2 on 13.1 m of edge, 3.6 kg of dust.
+   * 9 likely bags of 10: 9 * 0.985 / 1.03 = 8.6 get into the floor; of 300 kg of mix for 10 bags 1
+   * - 0.985 / 1.03 of nine tenths is lost. A bead of 50 mm2 on 13.1 m of edge, 3.6 kg of dust.
    */
   @Test
   void wasteAndConsumablesOfTheRectangle() {
@@ -241,8 +241,7 @@ class LineItemsTest {
     assertEquals("P 7", estimate.line("primer").get("ownCode").textValue());
     assertFalse(estimate.line("underlayment").has("ownCode"));
     assertEquals("03 54 13", estimate.line("underlayment").get("reference").textValue());
-    assertTrue(
-        estimate.line("underlayment").get("description").textValue().contains("gypsum"));
+    assertTrue(estimate.line("underlayment").get("description").textValue().contains("gypsum"));
     assertEquals("09 05 61", estimate.line("perimeter-strip").get("reference").textValue());
   }
 
@@ -257,8 +256,7 @@ class LineItemsTest {
     assertEquals(metric.codes(), us.codes());
     assertEquals(metric.amount("underlayment"), us.amount("underlayment"));
     assertEquals(hours(metric), hours(us), 0.05);
-    assertEquals(
-        metric.quantity("perimeter-strip"), us.quantity("perimeter-strip") * 0.3048, 0.01);
+    assertEquals(metric.quantity("perimeter-strip"), us.quantity("perimeter-strip") * 0.3048, 0.01);
     assertEquals("[ft_i]", us.line("perimeter-strip").at("/quantity/unit").textValue());
     assertEquals("m", metric.line("perimeter-strip").at("/quantity/unit").textValue());
   }
