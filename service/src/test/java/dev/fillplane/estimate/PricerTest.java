@@ -14,7 +14,9 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-/** Lines at random prices against plain whole numbers: hundredths of metres, thousandths of money. */
+/**
+ * Lines at random prices against plain whole numbers: hundredths of metres, thousandths of money.
+ */
 class PricerTest {
 
   /** A random need of strip and its random price. */
