@@ -144,8 +144,8 @@ class LineItemsTest {
   }
 
   /**
-   * 9 likely bags of 10: 9 * 0.985 / 1.03 = 8.6 get into the floor; of 300 kg of mix for 10 bags
-   * 1 - 0.985 / 1.03 of nine tenths is lost. A bead of 50 mm2 on 13.1 m of edge, 3.6 kg of dust.
+   * 9 likely bags of 10: 9 * 0.985 / 1.03 = 8.6 get into the floor; of 300 kg of mix for 10 bags 1
+   * - 0.985 / 1.03 of nine tenths is lost. A bead of 50 mm2 on 13.1 m of edge, 3.6 kg of dust.
    */
   @Test
   void wasteAndConsumablesOfTheRectangle() {
