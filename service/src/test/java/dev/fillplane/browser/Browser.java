@@ -125,6 +125,24 @@ final class Browser implements AutoCloseable {
     until(() -> text(selector).contains(text), () -> selector + " says: " + text(selector));
   }
 
+  /** An element inside of another one that is closed to style sheets. */
+  WebElement inside(String host, String selector) {
+    return find(host).getShadowRoot().findElement(By.cssSelector(selector));
+  }
+
+  /** Waits until a calculator says the text. */
+  void counts(String calculator, String text) {
+    until(
+        () -> inside(calculator, "#result").getText().contains(text),
+        () -> calculator + " says: " + inside(calculator, "#result").getText());
+  }
+
+  boolean scrollsSideways() {
+    return (Boolean)
+        run(
+            "return document.documentElement.scrollWidth > document.documentElement.clientWidth");
+  }
+
   void until(Supplier<Boolean> condition, Supplier<String> otherwise) {
     try {
       wait.until(unused -> condition.get());
