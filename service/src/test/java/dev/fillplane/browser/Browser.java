@@ -88,10 +88,12 @@ final class Browser implements AutoCloseable {
     }
   }
 
+  /** Opens an address in a window of that width; what was asked before is forgotten. */
   Browser open(String address, int width) {
     command(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));
+    driver.manage().logs().get(LogType.PERFORMANCE);
     driver.get(address);
     return this;
   }
@@ -158,7 +160,7 @@ final class Browser implements AutoCloseable {
     return file;
   }
 
-  /** Every request since the last call went to these hosts only. */
+  /** Every request since the page was opened went to these hosts only. */
   void askedOnly(String... hosts) {
     TreeSet<String> foreign = new TreeSet<>();
     int asked = 0;
