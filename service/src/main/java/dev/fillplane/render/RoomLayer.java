@@ -21,8 +21,8 @@ final class RoomLayer {
 
   private RoomLayer() {}
 
-  static Svg draw(Sheet sheet) {
-    Svg svg = new Svg();
+  static Markup draw(Sheet sheet) {
+    Markup svg = new Markup();
     PathData islands = new PathData();
     PathData walls = new PathData();
     for (Room room : sheet.request().rooms()) {
