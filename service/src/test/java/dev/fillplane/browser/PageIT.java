@@ -203,10 +203,7 @@ class PageIT {
     browser.open("http://" + host + "/", Browser.PHONE);
     sample();
     browser.accessible();
-    assertFalse(
-        (Boolean)
-            browser.run(
-                "return document.documentElement.scrollWidth > document.documentElement.clientWidth"));
+    assertFalse(browser.scrollsSideways());
     browser.askedOnly(host);
   }
 
