@@ -9,6 +9,7 @@ import io.restassured.RestAssured;
 import io.restassured.config.DecoderConfig;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -35,13 +36,13 @@ class KeptTest {
     String tag = first.header("ETag");
     assertTrue(tag.matches("\"[0-9a-f]{32}\""), tag);
     assertEquals("no-cache", first.header("Cache-Control"));
-    assertEquals("Accept-Encoding", first.header("Vary"));
+    dependsOnEncoding(first);
     for (String known : new String[] {tag, "\"other\", " + tag, "W/" + tag, "*"}) {
       Response again = plain().header("If-None-Match", known).get(path);
       assertEquals(304, again.statusCode(), known);
       assertEquals(tag, again.header("ETag"));
       assertEquals("no-cache", again.header("Cache-Control"));
-      assertEquals("Accept-Encoding", again.header("Vary"));
+      dependsOnEncoding(again);
       assertEquals(0, again.asByteArray().length);
     }
     Response other = plain().header("If-None-Match", "\"other\"").get(path);
@@ -84,8 +85,13 @@ class KeptTest {
     assertNull(refused.header("ETag"));
     Response plan = RunningService.post("/v1/plans", RunningService.example("rectangle.json"));
     assertNull(plan.header("ETag"));
-    assertEquals("Accept-Encoding", plan.header("Vary"));
+    dependsOnEncoding(plan);
     assertEquals("no-store", plain().get("/health/ready").header("Cache-Control"));
+  }
+
+  private static void dependsOnEncoding(Response answer) {
+    List<String> told = answer.headers().getValues("Vary");
+    assertTrue(told.contains("Accept-Encoding"), told.toString());
   }
 
   private static RequestSpecification plain() {
