@@ -34,8 +34,9 @@ final class EstimateRun {
     this.client = client;
     this.estimates = client.api(EstimatesApi::new);
     this.prices = host.prices();
-    this.units = host.source().units();
-    this.handover = new Handover(host);
+    UnitSource source = host.source();
+    this.units = source.units();
+    this.handover = new Handover(host, source);
   }
 
   RunSummary run() {

@@ -13,32 +13,34 @@ final class Handover {
   /** Statuses that are about the request of one unit, not about the caller or the service. */
   private static final Set<Integer> OF_THE_UNIT = Set.of(400, 413, 422, 500);
 
-  private final Host host;
+  private final EstimateSink sink;
+  private final ProgressView progress;
   private final OptionalInt of;
   private final List<String> unanswered = new ArrayList<>();
   private int done;
   private int refused;
   private Optional<RuntimeException> endedBy = Optional.empty();
 
-  Handover(Host host) {
-    this.host = host;
-    this.of = host.source().count();
+  Handover(Host host, UnitSource source) {
+    this.sink = host.sink();
+    this.progress = host.progress();
+    this.of = source.count();
   }
 
   void add(Unit unit, Estimate estimate) {
-    host.sink().add(unit, estimate);
+    sink.add(unit, estimate);
     done++;
     show();
   }
 
   void add(Unit unit, Plan plan) {
-    host.sink().add(unit, plan);
+    sink.add(unit, plan);
     done++;
     show();
   }
 
   void refuse(Unit unit, Trouble trouble) {
-    host.sink().refuse(unit, trouble);
+    sink.refuse(unit, trouble);
     refused++;
     show();
   }
@@ -67,7 +69,7 @@ final class Handover {
   }
 
   boolean cancelled() {
-    return host.progress().cancelled();
+    return progress.cancelled();
   }
 
   RunSummary summary() {
@@ -76,7 +78,7 @@ final class Handover {
 
   /** Shows how many units are planned, where they are handed over only later. */
   void show(int planned) {
-    host.progress().show(planned, of);
+    progress.show(planned, of);
   }
 
   private void show() {

@@ -15,15 +15,15 @@ import java.util.Optional;
 /** Has all units planned by one job of the service, which outlives the service's own troubles. */
 final class JobRun {
   private final FillplaneClient client;
-  private final Host host;
+  private final UnitSource source;
   private final Handover handover;
   private final List<Unit> units = new ArrayList<>();
   private int next;
 
   JobRun(FillplaneClient client, Host host) {
     this.client = client;
-    this.host = host;
-    this.handover = new Handover(host);
+    this.source = host.source();
+    this.handover = new Handover(host, source);
   }
 
   RunSummary run(Duration patience) {
@@ -36,9 +36,9 @@ final class JobRun {
 
   private Optional<RunningJob> started() {
     try {
-      Iterator<Unit> source = host.source().units();
-      while (!handover.cancelled() && source.hasNext()) {
-        units.add(source.next());
+      Iterator<Unit> taken = source.units();
+      while (!handover.cancelled() && taken.hasNext()) {
+        units.add(taken.next());
       }
       if (units.isEmpty() || handover.cancelled()) {
         return Optional.empty();

@@ -17,8 +17,9 @@ final class StreamRun {
 
   StreamRun(FillplaneClient client, Host host) {
     this.client = client;
-    this.units = host.source().units();
-    this.handover = new Handover(host);
+    UnitSource source = host.source();
+    this.units = source.units();
+    this.handover = new Handover(host, source);
   }
 
   RunSummary run() {
