@@ -112,6 +112,11 @@ public final class DepthField implements Depths {
     return fill(sum);
   }
 
+  /** What the floor is levelled to. */
+  public Levels levels() {
+    return levels;
+  }
+
   /** Depth at a position if the floor has some elevation there. */
   public double over(double x, double y, double elevation) {
     return rule.at(x, y, elevation);
@@ -260,9 +265,10 @@ public final class DepthField implements Depths {
    * @see ContourLevels
    */
   public List<Contour> contours(double[] levels) {
+    double[] depths = IntStream.range(0, floor.nodes()).mapToDouble(this::nodeDepth).toArray();
     List<Contour> contours = new ArrayList<>();
     for (double level : levels) {
-      Contour contour = ContourTracer.trace(floor, this::nodeDepth, level);
+      Contour contour = ContourTracer.trace(floor, depths, level);
       if (!contour.lines().isEmpty()) {
         contours.add(contour);
       }
