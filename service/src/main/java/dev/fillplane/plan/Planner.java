@@ -301,6 +301,7 @@ public final class Planner {
             pour.minutes(),
             request.crew(),
             quantities.bow(),
+            quantities.dams(),
             rails.size(),
             request.covering().filter(Covering::isTile).isPresent(),
             request.premises(),

@@ -12,6 +12,7 @@ import dev.fillplane.room.Feature;
 import dev.fillplane.room.FeatureKind;
 import dev.fillplane.room.Room;
 import dev.fillplane.room.Substrate;
+import dev.fillplane.supply.Dam;
 import dev.fillplane.supply.JoistBow;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,7 @@ import java.util.function.Predicate;
  * @param pourTime from first water to the end
  * @param crew who does it
  * @param bow what the bow of wood joists takes, where their span is told
+ * @param dams across openings
  * @param rails screed rails set up
  * @param tiled whether tile comes on top
  * @param premises what of the place can hurt
@@ -45,6 +47,7 @@ public record SafetyInput(
     double pourTime,
     Crew crew,
     Optional<JoistBow> bow,
+    List<Dam> dams,
     int rails,
     boolean tiled,
     Premises premises,
@@ -54,6 +57,7 @@ public record SafetyInput(
   /** Copies the lists. */
   public SafetyInput {
     rooms = List.copyOf(rooms);
+    dams = List.copyOf(dams);
     features = List.copyOf(features);
   }
 

@@ -58,6 +58,7 @@ public final class SafetyNotes {
           new FloorOpenings(),
           new SlipperyFloor(),
           new RailTrip(),
+          new EdgeTrip(),
           new Noise(),
           new HotMixer(),
           new HotWheel());

@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 final class EveryNote {
 
   /** How many notes there are. */
-  static final int CODES = 58;
+  static final int CODES = 59;
 
   private EveryNote() {}
 
@@ -51,7 +51,7 @@ final class EveryNote {
 
   private static Stream<Jobs> work() {
     return Stream.of(
-        job().gypsum(), job().carry(20), job().grind(40), job().bags(0, 0).grind(8), job().pump());
+        job().gypsum().opening(Optional.empty(), 0.01), job().carry(20), job().grind(40), job().bags(0, 0).grind(8), job().pump());
   }
 
   private static Jobs wood() {

@@ -21,10 +21,13 @@ import dev.fillplane.room.BaseKind;
 import dev.fillplane.room.Feature;
 import dev.fillplane.room.FeatureKind;
 import dev.fillplane.room.OldCovering;
+import dev.fillplane.room.Opening;
+import dev.fillplane.room.OpeningKind;
 import dev.fillplane.room.Outline;
 import dev.fillplane.room.Position;
 import dev.fillplane.room.Room;
 import dev.fillplane.room.Substrate;
+import dev.fillplane.supply.Dam;
 import dev.fillplane.supply.JoistBow;
 import dev.fillplane.supply.JoistSag;
 import java.util.ArrayList;
@@ -70,6 +73,7 @@ final class Jobs {
   private Optional<Boolean> stone = Optional.empty();
   private boolean tiled;
   private double areaPerHour = 8;
+  private final List<Dam> dams = new ArrayList<>();
   private double carry = 15;
   private Placing placing = Placing.BARREL;
 
@@ -256,6 +260,28 @@ final class Jobs {
     return this;
   }
 
+  /** A room with an opening at which the pour is so deep. */
+  Jobs opening(Optional<String> into, double depth) {
+    Opening opening =
+        new Opening(
+            "door",
+            new Position(0, 0),
+            new Position(1, 0),
+            into.isPresent() ? OpeningKind.DOORWAY : OpeningKind.EXIT,
+            into);
+    Room plain = room("hall", Optional.of(Substrate.CONCRETE), OptionalInt.of(2015));
+    rooms.add(
+        new Room(
+            plain.id(),
+            plain.outline(),
+            plain.substrate(),
+            plain.absorbency(),
+            plain.built(),
+            List.of(opening)));
+    dams.add(new Dam("hall", "door", 1, depth + 0.01));
+    return this;
+  }
+
   Jobs stone() {
     stone = Optional.of(true);
     return this;
@@ -299,6 +325,7 @@ final class Jobs {
         pourTime,
         crew(),
         bow(pours),
+        dams,
         rails,
         tiled,
         premises,

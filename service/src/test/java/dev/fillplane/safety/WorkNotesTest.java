@@ -11,6 +11,7 @@ import dev.fillplane.quantity.Amount;
 import dev.fillplane.room.OldCovering;
 import dev.fillplane.room.Substrate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Which work triggers which note: noise, hot tools, buckets, water for eyes and barrels. */
@@ -100,6 +101,18 @@ class WorkNotesTest {
 
   private static boolean isHot(Note note) {
     return note.code().equals("hot-mixer");
+  }
+
+  /** 1/4 in is 6.35 mm, 1/2 in 12.7 mm: common practice, no source. */
+  @Test
+  void edgesAtOpenings() {
+    assertNotes(job().opening(Optional.empty(), 0.0063), "");
+    assertNotes(job().opening(Optional.empty(), 0.0064), "+edge-trip:CAUTION");
+    assertNotes(job().opening(Optional.empty(), 0.0128), "+edge-trip:WARNING");
+    assertNotes(job().opening(Optional.of("store"), 0.02), "");
+    Note note = note(job().opening(Optional.empty(), 0.011), "edge-trip");
+    assertEquals(0.011, note.value().orElseThrow().si(), 1e-12);
+    assertEquals(List.of("hall"), note.rooms());
   }
 
   @Test
