@@ -26,8 +26,7 @@ class PooledOrderTest {
     NormalDistribution normal = new NormalDistribution(mean, deviation);
     double[] needs =
         IntStream.range(0, UnitNeed.POINTS)
-            .mapToDouble(
-                i -> normal.inverseCumulativeProbability((i + 0.5) / UnitNeed.POINTS))
+            .mapToDouble(i -> normal.inverseCumulativeProbability((i + 0.5) / UnitNeed.POINTS))
             .toArray();
     return new UnitNeed(material, Optional.empty(), 25, 0.005, 0.002, 0.9, order, needs);
   }
@@ -71,8 +70,13 @@ class PooledOrderTest {
 
   @ParameterizedTest
   @CsvSource({
-    "1, 20, 3, 0.9", "2, 20, 3, 0.9", "5, 30, 6, 0.9", "20, 20, 3, 0.95", "50, 8, 2, 0.99",
-    "50, 40, 9, 0.8", "200, 15, 3, 0.9"
+    "1, 20, 3, 0.9",
+    "2, 20, 3, 0.9",
+    "5, 30, 6, 0.9",
+    "20, 20, 3, 0.95",
+    "50, 8, 2, 0.99",
+    "50, 40, 9, 0.8",
+    "200, 15, 3, 0.9"
   })
   void isThatOfAPlainSimulation(int count, double mean, double deviation, double confidence) {
     List<PooledOrder.Ordered> units = units(count, mean, deviation);
@@ -166,8 +170,7 @@ class PooledOrderTest {
     assertEquals("unit 4", order.deliveries().get(1).from());
     assertEquals("unit 7", order.deliveries().get(1).to());
     assertEquals(order(units.subList(0, 4), 0.9).order(), order.deliveries().get(0).bags());
-    assertEquals(
-        order.order(), order.deliveries().stream().mapToInt(BagDelivery::bags).sum());
+    assertEquals(order.order(), order.deliveries().stream().mapToInt(BagDelivery::bags).sum());
     assertEquals(order(units, 0.9).order(), order.order());
   }
 

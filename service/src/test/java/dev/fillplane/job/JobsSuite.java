@@ -220,8 +220,7 @@ abstract class JobsSuite {
                       return new byte[0];
                     }));
     taking.await();
-    KeyConflict second =
-        assertThrows(KeyConflict.class, () -> accept(jobs, "me", "key", "body"));
+    KeyConflict second = assertThrows(KeyConflict.class, () -> accept(jobs, "me", "key", "body"));
     assertTrue(second.stillRunning());
     go.countDown();
     assertEquals(first.get().id(), accept(jobs, "me", "key", "body").id());

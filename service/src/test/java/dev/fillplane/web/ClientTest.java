@@ -275,8 +275,7 @@ class ClientTest {
         assertThrows(ProblemException.class, () -> CLIENT.call(() -> jobs.getJob(job.getId())));
     assertEquals(404, gone.status());
     String lines = RunningService.example("rectangle.json").toString();
-    Job upload =
-        CLIENT.call(() -> jobs.uploadJob(lines, "once", 0.95, null, null, null, null));
+    Job upload = CLIENT.call(() -> jobs.uploadJob(lines, "once", 0.95, null, null, null, null));
     assertEquals(1, upload.getOf());
   }
 

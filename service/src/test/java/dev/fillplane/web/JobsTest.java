@@ -265,7 +265,8 @@ class JobsTest {
         "line-no-object",
         "#/lines/5");
     refused(upload("\n \n"), "too-few", "#/plans");
-    refused(upload(unit(1).toString(), "unitsPerDay", "few"), "wrong-type", "#/deliveries/unitsPerDay");
+    refused(
+        upload(unit(1).toString(), "unitsPerDay", "few"), "wrong-type", "#/deliveries/unitsPerDay");
     assertEquals(400, upload(unit(1).toString(), "unit", "m").statusCode());
     assertEquals(
         415, RunningService.post("/v1/job-uploads", unit(1)).statusCode(), "no lines of JSON");
@@ -278,7 +279,8 @@ class JobsTest {
     String job = taken(post(("\ufeff" + text).getBytes(StandardCharsets.UTF_8)));
     ended(job);
     assertEquals(
-        List.of("\u00dcber 2\u00b2 \ud83c\udfe0"), get(job + "/plans").path("items.plan.reference"));
+        List.of("\u00dcber 2\u00b2 \ud83c\udfe0"),
+        get(job + "/plans").path("items.plan.reference"));
     Response other = post(text.getBytes(StandardCharsets.UTF_16LE));
     assertEquals(400, other.statusCode());
     assertTrue(other.asString().contains("UTF-8"), other.asString());
