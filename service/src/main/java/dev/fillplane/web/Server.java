@@ -2,6 +2,7 @@ package dev.fillplane.web;
 
 import dev.fillplane.job.Jobs;
 import dev.fillplane.openapi.Contract;
+import io.github.bucket4j.TimeMeter;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import java.util.ArrayList;
@@ -30,6 +31,7 @@ public final class Server implements AutoCloseable {
     SchemaGate gate = new SchemaGate(contract, schemas(calculations));
     Desk desk = new Desk(gate);
     jobs = new Jobs(settings.jobs(), new UnitDesk(desk));
+    RateLimit limit = new RateLimit(settings.requestsPerMinute(), TimeMeter.SYSTEM_NANOTIME);
     warmUp = new WarmUp(contract, new PlanDesk(calculations, desk));
     javalin =
         Javalin.create(
@@ -37,7 +39,7 @@ public final class Server implements AutoCloseable {
               configure(config, settings);
               Problems.handle(config);
               RequestIds.handle(config);
-              RateLimit.handle(config, settings.requestsPerMinute());
+              new Admission(settings.access(), limit).handle(config);
               for (Calculation<?> calculation : calculations.all()) {
                 Endpoint<?> endpoint = new Endpoint<>(calculation, desk, slots);
                 config.routes.post(calculation.path(), endpoint::handle);
@@ -45,8 +47,9 @@ public final class Server implements AutoCloseable {
               config.routes.post(Validation.PATH, new Validation(gate, slots)::handle);
               config.routes.post(Comparisons.PATH, new Comparisons(gate, slots)::handle);
               config.routes.post(SurveyImports.PATH, new SurveyImports(slots)::handle);
-              new JobRequests(jobs, gate, slots, Tenant.LOCAL).handle(config);
-              new JobAnswers(jobs, slots, Tenant.LOCAL).handle(config);
+              new JobRequests(jobs, gate, slots, settings.jobs().webhooks().targets())
+                  .handle(config);
+              new JobAnswers(jobs, slots).handle(config);
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
             });
@@ -62,9 +65,12 @@ public final class Server implements AutoCloseable {
   /**
    * Starts to listen; ready once it has planned an example a few times.
    *
+   * @throws IllegalArgumentException if it could be reached from elsewhere without keys, and nobody
+   *     said that this is meant
    * @throws RuntimeException if the port is taken
    */
   public static Server start(Settings settings) {
+    settings.access().check(settings.host());
     Server server = new Server(settings);
     server.javalin.start();
     server.warmUp.run();
