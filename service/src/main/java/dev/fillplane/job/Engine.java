@@ -3,6 +3,7 @@ package dev.fillplane.job;
 import com.github.kagkarlsson.scheduler.Scheduler;
 import com.github.kagkarlsson.scheduler.SchedulerBuilder;
 import com.github.kagkarlsson.scheduler.SchedulerName;
+import com.github.kagkarlsson.scheduler.logging.LogLevel;
 import java.time.Duration;
 import java.util.List;
 import java.util.UUID;
@@ -69,6 +70,7 @@ final class Engine implements AutoCloseable {
         .tableName(OtherTasks.TABLE)
         .startTasks(tasks.sweep())
         .threads(OTHER_THREADS)
+        .failureLogging(LogLevel.DEBUG, false)
         .build();
   }
 
