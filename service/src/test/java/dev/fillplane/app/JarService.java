@@ -49,9 +49,22 @@ final class JarService implements AutoCloseable {
     return start(Map.of("FILLPLANE_DATABASE_URL", database));
   }
 
+  /** Starts one with jobs in a database, on one processor only. */
+  static JarService pinned(int core, String database) throws IOException {
+    return start(
+        List.of("taskset", "-c", Integer.toString(core)),
+        Map.of("FILLPLANE_DATABASE_URL", database));
+  }
+
   private static JarService start(Map<String, String> environment, String... arguments)
       throws IOException {
-    List<String> command = new ArrayList<>();
+    return start(List.of(), environment, arguments);
+  }
+
+  private static JarService start(
+      List<String> before, Map<String, String> environment, String... arguments)
+      throws IOException {
+    List<String> command = new ArrayList<>(before);
     command.add(System.getProperty("java.home") + File.separator + "bin" + File.separator + "java");
     command.addAll(List.of("-Xmx256m", "-jar", System.getProperty("fillplane.jar")));
     command.addAll(List.of("serve", "--port", "0"));

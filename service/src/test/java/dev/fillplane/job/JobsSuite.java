@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
@@ -237,6 +238,38 @@ abstract class JobsSuite {
     assertTrue(second.stillRunning());
     go.countDown();
     assertEquals(first.get().id(), accept(jobs, "me", "key", "body").id());
+  }
+
+  /** Whoever comes back late finds its key taken over, and leaves no second job. */
+  @Test
+  void aKeyOfANodeThatDiedIsTakenOver() throws Exception {
+    TestClock clock = new TestClock();
+    Jobs jobs = node(CountingPlanner.free(), clock, 2);
+    CountDownLatch taking = new CountDownLatch(1);
+    CountDownLatch go = new CountDownLatch(1);
+    List<String> ids = new ArrayList<>();
+    CompletableFuture<TakenJob> late =
+        CompletableFuture.supplyAsync(
+            () ->
+                jobs.accept(
+                    "me",
+                    USUAL,
+                    units(2),
+                    Optional.of(new Keyed("key", "body")),
+                    status -> {
+                      ids.add(status.id());
+                      taking.countDown();
+                      awaitQuietly(go);
+                      return new byte[0];
+                    }));
+    taking.await();
+    clock.jump(Duration.ofMinutes(3));
+    TakenJob second = accept(jobs, "me", "key", "body");
+    assertFalse(second.replayed());
+    go.countDown();
+    assertThrows(ExecutionException.class, late::get);
+    assertEquals(Optional.empty(), jobs.status("me", ids.get(0)));
+    assertEquals(second.id(), accept(jobs, "me", "key", "body").id());
   }
 
   private static void awaitQuietly(CountDownLatch latch) {
