@@ -1,6 +1,8 @@
 package dev.fillplane.app;
 
 import dev.fillplane.job.JobSettings;
+import dev.fillplane.job.WebhookSettings;
+import dev.fillplane.job.WebhookTargets;
 import dev.fillplane.web.Access;
 import dev.fillplane.web.Server;
 import dev.fillplane.web.Settings;
@@ -15,6 +17,7 @@ import java.util.concurrent.CountDownLatch;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Runs the service until it is stopped. */
@@ -47,6 +50,13 @@ final class ServeCommand implements Callable<Integer> {
               + " FILLPLANE_DATABASE_URL tells a PostgreSQL.")
   private Path data;
 
+  @Mixin private WebhookOption webhooks;
+
+  @Option(
+      names = "--private-webhooks",
+      description = "Sends webhooks into private networks and to this machine, and by http, too.")
+  private boolean privateWebhooks;
+
   @Option(
       names = "--keys",
       paramLabel = "FILE",
@@ -68,11 +78,9 @@ final class ServeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws InterruptedException {
-    JobSettings jobs = JobSettings.in(data, Optional.ofNullable(System.getenv(DATABASE)));
-    Settings settings =
-        Settings.at(host, port).withRequestsPerMinute(requestsPerMinute).withJobs(jobs);
+    Settings settings = Settings.at(host, port).withRequestsPerMinute(requestsPerMinute);
     try {
-      settings = settings.withAccess(access());
+      settings = settings.withJobs(jobs()).withAccess(access());
       settings.access().check(host);
     } catch (IllegalArgumentException | IOException e) {
       System.err.println(e.getMessage());
@@ -83,6 +91,12 @@ final class ServeCommand implements Callable<Integer> {
     System.out.println("Listening on http://" + host + ":" + server.port());
     new CountDownLatch(1).await();
     return 0;
+  }
+
+  private JobSettings jobs() {
+    WebhookTargets targets = new WebhookTargets(privateWebhooks, privateWebhooks);
+    return JobSettings.in(data, Optional.ofNullable(System.getenv(DATABASE)))
+        .withWebhooks(new WebhookSettings(targets, webhooks.file()));
   }
 
   private Access access() throws IOException {

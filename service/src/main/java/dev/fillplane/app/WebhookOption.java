@@ -17,6 +17,11 @@ final class WebhookOption {
               + " ${DEFAULT-VALUE} unless told.")
   private Path file;
 
+  /** Where it is. */
+  Path file() {
+    return file;
+  }
+
   /** The secrets; makes the file where there is none. */
   WebhookSecrets secrets() throws IOException {
     return WebhookSecrets.open(file);

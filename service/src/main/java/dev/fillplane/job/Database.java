@@ -46,6 +46,9 @@ final class Database implements AutoCloseable {
     config.setConnectionTimeout(CONNECT_MILLIS);
     config.setInitializationFailTimeout(1);
     config.setPoolName("jobs");
+    if (!address.shared()) {
+      config.setExceptionOverride(new BrokenFile());
+    }
     HikariDataSource pool = null;
     try {
       pool = new HikariDataSource(config);

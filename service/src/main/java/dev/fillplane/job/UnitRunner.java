@@ -46,16 +46,9 @@ final class UnitRunner {
     Instant now = Instant.now(clock);
     database.change(
         connection -> {
-          if (JobTable.end(connection, id, false, now, now.plus(kept))) {
-            Optional<JobRow> job = JobTable.find(connection, id);
-            int[] counts = UnitTable.counts(connection, id);
-            if (job.isPresent() && job.get().terms().webhook().isPresent()) {
-              JobState state =
-                  job.get()
-                      .state(
-                          counts[UnitState.PLANNED.ordinal()], counts[UnitState.FAILED.ordinal()]);
-              end.ended(connection, job.get(), state);
-            }
+          if (JobTable.end(connection, id, false, now, now.plus(kept))
+              && JobTable.find(connection, id).flatMap(job -> job.terms().webhook()).isPresent()) {
+            end.ended(connection, id);
           }
           return null;
         });

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
+import dev.fillplane.job.WebhookTargets;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.web.json.Json;
 import java.io.IOException;
@@ -25,10 +26,12 @@ final class JobReader {
 
   private final byte[] body;
   private final SchemaGate gate;
+  private final WebhookTargets targets;
 
-  JobReader(byte[] body, SchemaGate gate) {
+  JobReader(byte[] body, SchemaGate gate, WebhookTargets targets) {
     this.body = body;
     this.gate = gate;
+    this.targets = targets;
   }
 
   /**
@@ -58,7 +61,7 @@ final class JobReader {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return JobBody.of(told, units, gate);
+    return JobBody.of(told, units, gate, targets);
   }
 
   private void property(JsonParser in, ObjectNode told, UnitList units) throws IOException {
@@ -126,7 +129,7 @@ final class JobReader {
     if (units.size() == 0) {
       told.putArray(PLANS);
     }
-    return JobBody.of(told, units, gate);
+    return JobBody.of(told, units, gate, targets);
   }
 
   private void line(int line, int start, int end, UnitList units) {

@@ -11,6 +11,7 @@ import java.util.Set;
 final class Operations {
 
   private static final String JOBS = "/v1/jobs";
+  private static final String JOB_UPLOADS = "/v1/job-uploads";
 
   private static final Set<String> LIGHT =
       Set.of(
@@ -41,7 +42,7 @@ final class Operations {
     if (LIGHT.contains(path)) {
       return EnumSet.of(Scope.CALCULATE, Scope.BROWSER);
     }
-    boolean jobs = path.equals(JOBS) || path.startsWith(JOBS + "/");
+    boolean jobs = path.equals(JOBS) || path.startsWith(JOBS + "/") || path.equals(JOB_UPLOADS);
     return EnumSet.of(jobs ? Scope.JOBS : Scope.CALCULATE);
   }
 

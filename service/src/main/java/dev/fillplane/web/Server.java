@@ -58,8 +58,9 @@ public final class Server implements AutoCloseable {
               config.routes.post(Estimates.LIST_PATH, estimates::handleList);
               config.routes.post(SurveyImports.PATH, new SurveyImports(slots)::handle);
               config.routes.post(PlanStreams.PATH, streams::handle);
-              new JobRequests(jobs, gate, slots, Tenant.LOCAL).handle(config);
-              new JobAnswers(jobs, slots, Tenant.LOCAL).handle(config);
+              new JobRequests(jobs, gate, slots, settings.jobs().webhooks().targets())
+                  .handle(config);
+              new JobAnswers(jobs, slots).handle(config);
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
               Pages.handle(config, contract);

@@ -5,20 +5,27 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.sun.net.httpserver.HttpServer;
+import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What jobs promise, whatever store they are kept in. */
 @Timeout(120)
@@ -28,15 +35,22 @@ abstract class JobsSuite {
 
   private final List<Jobs> nodes = new ArrayList<>();
 
+  @TempDir private Path secrets;
+
   /** An empty store, the same one all through a test. */
   abstract StoreAddress store();
 
   Jobs node(UnitPlanner planner, Clock clock, int threads) {
     JobSettings settings =
-        new JobSettings(store(), threads, JobSettings.KEPT, Duration.ofMillis(250), clock);
+        new JobSettings(store(), threads, JobSettings.KEPT, Duration.ofMillis(250), clock, webhooks());
     Jobs jobs = new Jobs(settings, planner);
     nodes.add(jobs);
     return jobs;
+  }
+
+  /** Messages may go to this machine. */
+  private WebhookSettings webhooks() {
+    return new WebhookSettings(new WebhookTargets(true, true), secrets.resolve("master"));
   }
 
   Jobs node(UnitPlanner planner) {
@@ -226,6 +240,38 @@ abstract class JobsSuite {
     assertEquals(first.get().id(), accept(jobs, "me", "key", "body").id());
   }
 
+  /** Whoever comes back late finds its key taken over, and leaves no second job. */
+  @Test
+  void aKeyOfANodeThatDiedIsTakenOver() throws Exception {
+    TestClock clock = new TestClock();
+    Jobs jobs = node(CountingPlanner.free(), clock, 2);
+    CountDownLatch taking = new CountDownLatch(1);
+    CountDownLatch go = new CountDownLatch(1);
+    List<String> ids = new ArrayList<>();
+    CompletableFuture<TakenJob> late =
+        CompletableFuture.supplyAsync(
+            () ->
+                jobs.accept(
+                    "me",
+                    USUAL,
+                    units(2),
+                    Optional.of(new Keyed("key", "body")),
+                    status -> {
+                      ids.add(status.id());
+                      taking.countDown();
+                      awaitQuietly(go);
+                      return new byte[0];
+                    }));
+    taking.await();
+    clock.jump(Duration.ofMinutes(3));
+    TakenJob second = accept(jobs, "me", "key", "body");
+    assertFalse(second.replayed());
+    go.countDown();
+    assertThrows(ExecutionException.class, late::get);
+    assertEquals(Optional.empty(), jobs.status("me", ids.get(0)));
+    assertEquals(second.id(), accept(jobs, "me", "key", "body").id());
+  }
+
   private static void awaitQuietly(CountDownLatch latch) {
     try {
       latch.await();
@@ -319,5 +365,41 @@ abstract class JobsSuite {
     assertEquals(store().shared(), store().mayHoldJobs());
     accept(jobs, units(1));
     assertTrue(store().mayHoldJobs());
+  }
+
+  /** The first time it answers that it failed; then it is told the same again, and never more. */
+  @Test
+  void whoIsToldHearsOfTheEnd() throws Exception {
+    BlockingQueue<String> heard = new LinkedBlockingQueue<>();
+    HttpServer receiver = HttpServer.create(new InetSocketAddress("127.0.0.1", 0), 0);
+    receiver.createContext(
+        "/",
+        exchange -> {
+          String body =
+              new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8);
+          boolean first = heard.isEmpty();
+          heard.add(exchange.getRequestHeaders().getFirst("webhook-id") + " " + body);
+          exchange.sendResponseHeaders(first ? 500 : 204, -1);
+          exchange.close();
+        });
+    receiver.start();
+    try {
+      TestClock clock = new TestClock();
+      Jobs jobs = node(CountingPlanner.free(), clock, 2);
+      String url = "http://127.0.0.1:" + receiver.getAddress().getPort() + "/told";
+      JobTerms terms = new JobTerms(null, null, Optional.of(new WebhookWish(url)));
+      List<UnitRequest> units = List.of(unit("one"), unit("bad two"));
+      String id =
+          jobs.accept("me", terms, units, Optional.empty(), status -> new byte[0]).id();
+      until(() -> heard.size() == 1);
+      clock.jump(Duration.ofSeconds(6));
+      until(() -> heard.size() == 2);
+      String told = heard.take();
+      assertEquals(told, heard.take());
+      assertTrue(told.startsWith("msg_" + id + " {\"type\":\"job.ended\""), told);
+      assertTrue(told.contains("\"state\":\"finished\""), told);
+    } finally {
+      receiver.stop(0);
+    }
   }
 }

@@ -241,6 +241,18 @@ class JobsTest {
     assertEquals(400, make(request(unit(1)) + "x").statusCode());
   }
 
+  /** Messages of this service stay out of private networks. */
+  @Test
+  void webhooksThatLeadInside() {
+    ObjectNode inside = request(unit(1));
+    inside.putObject("webhook").put("url", "https://127.0.0.1/told");
+    refused(make(inside), "webhook-private-address", "#/webhook/url");
+    refused(
+        upload(unit(1).toString(), "webhook", "http://shop.example/told"),
+        "webhook-not-https",
+        "#/webhook/url");
+  }
+
   @Test
   void moreUnitsThanAreTaken() {
     StringBuilder lines = new StringBuilder();
