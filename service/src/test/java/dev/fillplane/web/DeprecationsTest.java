@@ -42,7 +42,7 @@ class DeprecationsTest {
                 'within': {'$ref': '#/components/schemas/Room'}}},
               'Crew': {'properties': {
                 'built': {},
-                'dogs': {'deprecated': true, 'x-deprecated-at': '2027-01-01'}}}}}}
+                'dogs': {'deprecated': true, 'x-deprecated-at': '2027-01-01', 'x-sunset': '2028-06-01'}}}}}}
           """);
 
   private static Javalin server;

@@ -12,6 +12,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -95,7 +96,7 @@ class OrderedWindowTest {
     begun.await();
     window.cancel();
     workers.shutdown();
-    assertTrue(workers.awaitTermination(30, java.util.concurrent.TimeUnit.SECONDS));
+    assertTrue(workers.awaitTermination(30, TimeUnit.SECONDS));
     assertEquals(0, more.get());
   }
 
@@ -114,7 +115,7 @@ class OrderedWindowTest {
 
   private static void awaitWaiting(Thread thread) {
     while (thread.getState() != Thread.State.WAITING) {
-      Thread.onSpinWait();
+      assertTrue(thread.isAlive() && !Thread.currentThread().isInterrupted(), "does not wait");
     }
   }
 }

@@ -1,6 +1,7 @@
 package dev.fillplane.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -13,6 +14,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import java.util.function.UnaryOperator;
 import org.eclipse.jetty.io.EndPoint;
 import org.eclipse.jetty.server.Connector;
@@ -135,9 +137,7 @@ class StreamFlowTest {
     serve(line -> counted(planned), 500);
     try (StreamCall call = call()) {
       call.send("x\n".repeat(1_000)).end();
-      while (planned.get() == 0) {
-        Thread.onSpinWait();
-      }
+      until(() -> planned.get() > 0);
       awaitNoStream();
       int done = planned.get();
       assertTrue(done < 200, "planned " + done);
@@ -275,8 +275,12 @@ class StreamFlowTest {
   }
 
   private void awaitStreams(int count) {
-    while (streams.open() != count) {
-      Thread.onSpinWait();
+    until(() -> streams.open() == count);
+  }
+
+  private static void until(BooleanSupplier condition) {
+    while (!condition.getAsBoolean()) {
+      assertFalse(Thread.currentThread().isInterrupted(), "it does not happen");
     }
   }
 
