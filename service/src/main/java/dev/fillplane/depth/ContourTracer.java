@@ -5,7 +5,6 @@ import dev.fillplane.surface.FloorSample;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.IntToDoubleFunction;
 
 /**
  * Follows one depth through the triangles of the sampled floor (marching triangles) and joins the
@@ -22,25 +21,25 @@ final class ContourTracer {
           .thenComparingInt(List::size);
 
   private final FloorSample floor;
-  private final IntToDoubleFunction depth;
+  private final double[] depths;
   private final double level;
   private final int room;
   private final RoomClip clip;
   private final LineJoin join = new LineJoin();
 
-  private ContourTracer(FloorSample floor, IntToDoubleFunction depth, double level, int room) {
+  private ContourTracer(FloorSample floor, double[] depths, double level, int room) {
     this.floor = floor;
-    this.depth = depth;
+    this.depths = depths;
     this.level = level;
     this.room = room;
     this.clip = new RoomClip(floor, room);
   }
 
-  /** All lines of one level; {@code depth} gives the depth at a node. */
-  static Contour trace(FloorSample floor, IntToDoubleFunction depth, double level) {
+  /** All lines of one level; {@code depths} by the number of the node. */
+  static Contour trace(FloorSample floor, double[] depths, double level) {
     List<List<Position>> lines = new ArrayList<>();
     for (int room = 0; room < floor.rooms().size(); room++) {
-      lines.addAll(new ContourTracer(floor, depth, level, room).lines());
+      lines.addAll(new ContourTracer(floor, depths, level, room).lines());
     }
     lines.sort(FROM_WEST);
     return new Contour(level, lines);
@@ -52,21 +51,29 @@ final class ContourTracer {
   }
 
   private void triangle(int first, int second, int centre, boolean cut) {
+    boolean deep = isDeep(centre);
+    if (isDeep(first) == deep && isDeep(second) == deep) {
+      return;
+    }
     int[] nodes = {first, second, centre};
     LineJoin.End[] ends = new LineJoin.End[2];
     int n = 0;
     for (int i = 0; i < 3; i++) {
       int from = Math.min(nodes[i], nodes[(i + 1) % 3]);
       int to = Math.max(nodes[i], nodes[(i + 1) % 3]);
-      double fromDepth = depth.applyAsDouble(from) - level;
-      double toDepth = depth.applyAsDouble(to) - level;
-      if (fromDepth >= 0 != toDepth >= 0) {
+      double fromDepth = depths[from] - level;
+      double toDepth = depths[to] - level;
+      if (isDeep(from) != isDeep(to)) {
         ends[n++] = crossing(from, to, fromDepth / (fromDepth - toDepth));
       }
     }
     if (n == 2) {
       add(ends[0], ends[1], cut);
     }
+  }
+
+  private boolean isDeep(int node) {
+    return depths[node] >= level;
   }
 
   /** Counted from the lower node, so that both triangles of an edge find the same position. */

@@ -7,6 +7,7 @@ import dev.fillplane.target.Plane;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -107,6 +108,11 @@ public final class DepthField implements Depths {
       sum = sum.plus(raised(under, levels.groundTo().orElse(0)));
     }
     return fill(sum);
+  }
+
+  /** What the floor is levelled to. */
+  public Levels levels() {
+    return levels;
   }
 
   /** Depth at a position if the floor has some elevation there. */
@@ -243,9 +249,10 @@ public final class DepthField implements Depths {
    * @see ContourLevels
    */
   public List<Contour> contours(double[] levels) {
+    double[] depths = IntStream.range(0, floor.nodes()).mapToDouble(this::nodeDepth).toArray();
     List<Contour> contours = new ArrayList<>();
     for (double level : levels) {
-      Contour contour = ContourTracer.trace(floor, this::nodeDepth, level);
+      Contour contour = ContourTracer.trace(floor, depths, level);
       if (!contour.lines().isEmpty()) {
         contours.add(contour);
       }

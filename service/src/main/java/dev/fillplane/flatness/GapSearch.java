@@ -78,11 +78,13 @@ final class GapSearch {
       heights[i] = elevation.applyAsDouble(frame.x(places[i], v), frame.y(places[i], v));
     }
     int span = Math.min(steps, heights.length - 1);
+    HollowBound bound = new HollowBound(heights, span);
     List<Gap> found = new ArrayList<>();
     for (int first = 0; first + span < heights.length; first++) {
-      double measured = window.measure(heights, first, first + span);
-      placements.add(measured > NOISE ? measured : 0, over - GapLimit.ROUNDING, margin);
-      if (measured > Math.min(gap, over)) {
+      double most = bound.from(first);
+      if (most <= Math.min(gap, over) && most + margin <= over) {
+        placements.addWithin();
+      } else if (measure(heights, first, first + span) > Math.min(gap, over)) {
         keep(place(window.result(), frame, v, places), found);
       }
     }
@@ -90,6 +92,12 @@ final class GapSearch {
     if (listed.size() > MANY) {
       listed = new ArrayList<>(WorstGaps.of(listed, length, Gap::gap));
     }
+  }
+
+  private double measure(double[] heights, int first, int last) {
+    double measured = window.measure(heights, first, last);
+    placements.add(measured > NOISE ? measured : 0, over - GapLimit.ROUNDING, margin);
+    return measured;
   }
 
   private void keep(Gap met, List<Gap> found) {

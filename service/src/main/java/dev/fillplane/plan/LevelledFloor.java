@@ -92,12 +92,12 @@ final class LevelledFloor {
    * The same floor under another target, nothing ground; what is odd about that one is not told.
    */
   DepthField under(TargetWish wish) {
-    return DepthField.of(sample, levels(find(wish, new Findings()), false));
+    return under(levels(find(wish, new Findings()), false));
   }
 
   /** The same floor under some levels. */
   DepthField under(Levels levels) {
-    return DepthField.of(sample, levels);
+    return levels.equals(field.levels()) ? field : DepthField.of(sample, levels);
   }
 
   /**
@@ -173,7 +173,7 @@ final class LevelledFloor {
   }
 
   VolumeDraws draws(DepthField other) {
-    return other.volumes(realisations);
+    return other == field ? draws : other.volumes(realisations);
   }
 
   List<Polygon> polygons() {

@@ -49,21 +49,22 @@ final class Savings {
     DepthField before = floor.under(levels);
     List<Saving> savings = new ArrayList<>();
     for (double height : units == UnitSystem.METRIC ? METRIC : US) {
-      Saving saving = saving(height, before, floor.loweredBy(height, levels));
-      if (saving.bags() > 0 && saving.area() <= MOST_OF_FLOOR * before.area()) {
-        savings.add(saving);
+      DepthField after = floor.loweredBy(height, levels);
+      int bags = (int) Math.floor(bags(before) - bags(after));
+      if (bags > 0 && after.grindArea() <= MOST_OF_FLOOR * before.area()) {
+        savings.add(saving(height, bags, before, after));
       }
     }
     return savings;
   }
 
-  private Saving saving(double height, DepthField before, DepthField after) {
+  private Saving saving(double height, int bags, DepthField before, DepthField after) {
     List<GroundArea> areas = floor.groundAreas(after);
     double area = areas.stream().mapToDouble(GroundArea::area).sum();
     double volume = areas.stream().mapToDouble(GroundArea::volume).sum();
     return new Saving(
         height,
-        (int) Math.floor(bags(before) - bags(after)),
+        bags,
         area,
         volume,
         labour.grinding(area),

@@ -35,6 +35,7 @@ public final class FloorSample {
 
   private final List<Room> rooms;
   private final List<Polygon> polygons;
+  private final List<ConvexShell> shells;
   private final Lattice lattice;
   private final List<Region> regions;
   private final NodeHeights heights;
@@ -47,6 +48,7 @@ public final class FloorSample {
   private FloorSample(List<Room> rooms, List<Polygon> polygons, Lattice lattice, Surface surface) {
     this.rooms = rooms;
     this.polygons = polygons;
+    shells = polygons.stream().map(ConvexShell::of).toList();
     this.lattice = lattice;
     double margin = ROOM_MARGIN * lattice.cell();
     regions = polygons.stream().map(polygon -> Region.of(polygon, lattice, margin)).toList();
@@ -186,18 +188,25 @@ public final class FloorSample {
 
   /** The same in the part of the room that lies in a polygon. */
   public Prisms under(double elevation, double slopeX, double slopeY, int room, Polygon part) {
+    if (shells.get(room).contains(part)) {
+      return inside(elevation, slopeX, slopeY, part);
+    }
     Polygon outline = polygons.get(room);
     Prisms all = Prisms.NONE;
     if (outline.getEnvelopeInternal().intersects(part.getEnvelopeInternal())) {
       Geometry shared = OverlayNGRobust.overlay(outline, part, OverlayNG.INTERSECTION);
       for (int i = 0; i < shared.getNumGeometries(); i++) {
         if (shared.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
-          Region region = Region.of(polygon, lattice, PART_MARGIN * lattice.cell());
-          all = all.plus(sums.prisms(region, elevation, slopeX, slopeY));
+          all = all.plus(inside(elevation, slopeX, slopeY, polygon));
         }
       }
     }
     return all;
+  }
+
+  private Prisms inside(double elevation, double slopeX, double slopeY, Polygon part) {
+    Region region = Region.of(part, lattice, PART_MARGIN * lattice.cell());
+    return sums.prisms(region, elevation, slopeX, slopeY);
   }
 
   /** Shows the triangles of all cells that touch a room. */
@@ -214,6 +223,11 @@ public final class FloorSample {
             lattice.corner(cell, i), lattice.corner(cell, (i + 1) % 4), lattice.centre(cell), cut);
       }
     }
+  }
+
+  /** How many nodes the triangles have, with those that no room touches. */
+  public int nodes() {
+    return lattice.nodes();
   }
 
   /** Where a node of the triangles is. */

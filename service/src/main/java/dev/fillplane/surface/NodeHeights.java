@@ -102,17 +102,23 @@ final class NodeHeights {
 
   /** Elevation at a local position. */
   double at(double x, double y) {
-    int cell = nearest[lattice.row(y) * lattice.columns() + lattice.column(x)];
+    int column = lattice.column(x);
+    int row = lattice.row(y);
+    int cell = row * lattice.columns() + column;
+    if (nearest[cell] != cell) {
+      column = lattice.columnOf(nearest[cell]);
+      row = lattice.rowOf(nearest[cell]);
+    }
     double half = lattice.cell() / 2;
-    double east = Math.max(-half, Math.min(half, x - lattice.centreX(cell)));
-    double north = Math.max(-half, Math.min(half, y - lattice.centreY(cell)));
+    double east = Math.max(-half, Math.min(half, x - (column + 0.5) * lattice.cell()));
+    double north = Math.max(-half, Math.min(half, y - (row + 0.5) * lattice.cell()));
     int triangle;
     if (Math.abs(east) > Math.abs(north)) {
       triangle = east > 0 ? 1 : 3;
     } else {
       triangle = north > 0 ? 2 : 0;
     }
-    return at(cell, triangle, east, north);
+    return at(column, row, triangle, east, north);
   }
 
   /**
@@ -122,17 +128,24 @@ final class NodeHeights {
    * @param north counted from the centre of the cell
    */
   double at(int cell, int triangle, double east, double north) {
-    double first = heights[lattice.corner(cell, triangle)];
-    double second = heights[lattice.corner(cell, (triangle + 1) % 4)];
-    double centre = heights[lattice.centre(cell)];
-    double outward = (first + second) / 2 - centre;
-    double along = second - first;
-    double size = lattice.cell();
+    return at(lattice.columnOf(cell), lattice.rowOf(cell), triangle, east, north);
+  }
+
+  private double at(int column, int row, int triangle, double east, double north) {
+    int southWest = row * (lattice.columns() + 1) + column;
+    int northWest = southWest + lattice.columns() + 1;
+    double centre = heights[lattice.centre(row * lattice.columns() + column)];
     return switch (triangle) {
-      case 0 -> centre + (2 * outward * -north + along * east) / size;
-      case 1 -> centre + (2 * outward * east + along * north) / size;
-      case 2 -> centre + (2 * outward * north + along * -east) / size;
-      default -> centre + (2 * outward * -east + along * -north) / size;
+      case 0 -> at(heights[southWest], heights[southWest + 1], centre, -north, east);
+      case 1 -> at(heights[southWest + 1], heights[northWest + 1], centre, east, north);
+      case 2 -> at(heights[northWest + 1], heights[northWest], centre, north, -east);
+      default -> at(heights[northWest], heights[southWest], centre, -east, -north);
     };
+  }
+
+  /** The first and the second corner anticlockwise, and how far out and along from the centre. */
+  private double at(double first, double second, double centre, double outward, double along) {
+    double rise = (first + second) / 2 - centre;
+    return centre + (2 * rise * outward + (second - first) * along) / lattice.cell();
   }
 }
