@@ -1,13 +1,23 @@
 package dev.fillplane.app;
 
 import dev.fillplane.job.JobSettings;
+import dev.fillplane.job.WebhookSettings;
+import dev.fillplane.job.WebhookTargets;
+import dev.fillplane.web.Access;
 import dev.fillplane.web.Server;
 import dev.fillplane.web.Settings;
+import dev.fillplane.web.key.KeyBook;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Runs the service until it is stopped. */
@@ -15,6 +25,7 @@ import picocli.CommandLine.Option;
 final class ServeCommand implements Callable<Integer> {
 
   private static final String DATABASE = "FILLPLANE_DATABASE_URL";
+  private static final Logger LOG = LoggerFactory.getLogger("fillplane.keys");
 
   @Option(names = "--host", defaultValue = "127.0.0.1", description = "Address to listen on.")
   private String host;
@@ -28,7 +39,7 @@ final class ServeCommand implements Callable<Integer> {
   @Option(
       names = "--requests-per-minute",
       defaultValue = "0",
-      description = "Requests that one address may make in a minute; 0 for no limit.")
+      description = "Requests that one key (without keys: one address) may make; 0 for no limit.")
   private int requestsPerMinute;
 
   @Option(
@@ -39,15 +50,74 @@ final class ServeCommand implements Callable<Integer> {
               + " FILLPLANE_DATABASE_URL tells a PostgreSQL.")
   private Path data;
 
+  @Mixin private WebhookOption webhooks;
+
+  @Option(
+      names = "--private-webhooks",
+      description = "Sends webhooks into private networks and to this machine, and by http, too.")
+  private boolean privateWebhooks;
+
+  @Option(
+      names = "--keys",
+      paramLabel = "FILE",
+      description = "Asks callers for a key of this file; it is read again when it is edited.")
+  private Path keys;
+
+  @Option(
+      names = "--without-keys",
+      description = "Lets anybody who reaches the address call, also from elsewhere.")
+  private boolean withoutKeys;
+
+  @Option(
+      names = "--origin",
+      paramLabel = "URL",
+      description =
+          "Without keys: pages of this origin may use the light operations. More than once for"
+              + " more. With keys, those of scope browser name their origins.")
+  private List<String> origins = List.of();
+
   @Override
   public Integer call() throws InterruptedException {
-    JobSettings jobs = JobSettings.in(data, Optional.ofNullable(System.getenv(DATABASE)));
-    Server server =
-        Server.start(
-            Settings.at(host, port).withRequestsPerMinute(requestsPerMinute).withJobs(jobs));
+    Settings settings = Settings.at(host, port).withRequestsPerMinute(requestsPerMinute);
+    try {
+      settings = settings.withJobs(jobs()).withAccess(access());
+      settings.access().check(host);
+    } catch (IllegalArgumentException | IOException e) {
+      System.err.println(e.getMessage());
+      return 2;
+    }
+    Server server = Server.start(settings);
     Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
     System.out.println("Listening on http://" + host + ":" + server.port());
     new CountDownLatch(1).await();
     return 0;
+  }
+
+  private JobSettings jobs() {
+    WebhookTargets targets = new WebhookTargets(privateWebhooks, privateWebhooks);
+    return JobSettings.in(data, Optional.ofNullable(System.getenv(DATABASE)))
+        .withWebhooks(new WebhookSettings(targets, webhooks.file()));
+  }
+
+  private Access access() throws IOException {
+    if (keys == null) {
+      Access access = withoutKeys ? Access.withoutKeys() : Access.local();
+      return access.withOrigins(origins);
+    }
+    if (withoutKeys || !origins.isEmpty()) {
+      throw new IllegalArgumentException("--without-keys and --origin do not go with --keys.");
+    }
+    return Access.withKeys(book());
+  }
+
+  private KeyBook book() throws IOException {
+    if (!Files.exists(keys)) {
+      throw new IOException("There is no file of keys " + keys + "; the command key makes one.");
+    }
+    KeyBook book = KeyBook.open(keys, LOG::warn);
+    if (book.isEmpty()) {
+      System.err.println("No key lets anybody in yet; the command key makes one.");
+    }
+    return book;
   }
 }

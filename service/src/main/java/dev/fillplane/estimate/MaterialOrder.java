@@ -31,7 +31,7 @@ public record MaterialOrder(
     @Measured(Dimension.LIQUID) double primer,
     @Measured(Dimension.MASS) double mass,
     int bagsPerPallet,
-    List<Delivery> deliveries) {
+    List<BagDelivery> deliveries) {
 
   /** Copies the list. */
   public MaterialOrder {

@@ -57,7 +57,7 @@ public final class PooledOrder {
     UnitNeed first = units.get(0).need();
     LotSums sums = new LotSums();
     int singles = 0;
-    List<Delivery> deliveries = new ArrayList<>();
+    List<BagDelivery> deliveries = new ArrayList<>();
     int ordered = 0;
     int begun = 0;
     for (int i = 0; i < units.size(); i++) {
@@ -105,10 +105,10 @@ public final class PooledOrder {
     return unit.unit() / wish.unitsPerDelivery();
   }
 
-  private Delivery delivery(List<Ordered> units, int bags) {
+  private BagDelivery delivery(List<Ordered> units, int bags) {
     UnitNeed need = units.get(0).need();
     int pallet = wish.pallet(need.bagMass());
-    return new Delivery(
+    return new BagDelivery(
         1 + delivery(units.get(0)) * wish.everyDays(),
         units.size(),
         units.get(0).reference(),

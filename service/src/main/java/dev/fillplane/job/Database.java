@@ -46,6 +46,9 @@ final class Database implements AutoCloseable {
     config.setConnectionTimeout(CONNECT_MILLIS);
     config.setInitializationFailTimeout(1);
     config.setPoolName("jobs");
+    if (!address.shared()) {
+      config.setExceptionOverride(new BrokenFile());
+    }
     HikariDataSource pool = null;
     try {
       pool = new HikariDataSource(config);
@@ -93,7 +96,7 @@ final class Database implements AutoCloseable {
   }
 
   /** Runs statements of which each stands alone. */
-  <T> T read(Work<T> work) {
+  <T> T run(Work<T> work) {
     try (Connection connection = pool.getConnection()) {
       return work.run(connection);
     } catch (SQLException e) {

@@ -3,7 +3,9 @@ package dev.fillplane.job;
 import com.github.kagkarlsson.scheduler.Scheduler;
 import com.github.kagkarlsson.scheduler.SchedulerBuilder;
 import com.github.kagkarlsson.scheduler.SchedulerName;
+import com.github.kagkarlsson.scheduler.logging.LogLevel;
 import java.time.Duration;
+import java.util.List;
 import java.util.UUID;
 
 /** An open store with the threads that work on its units. */
@@ -14,16 +16,21 @@ final class Engine implements AutoCloseable {
   private static final int MISSED_HEARTBEATS = 4;
 
   /** For requests, heartbeats and polling beside the units. */
-  private static final int MORE_CONNECTIONS = 6;
+  private static final int MORE_CONNECTIONS = 8;
+
+  private static final int OTHER_THREADS = 4;
 
   private final Database database;
   private final JobStore store;
-  private final Scheduler scheduler;
+  private final EndMessages messages;
+  private final List<Scheduler> schedulers;
 
-  private Engine(Database database, JobStore store, Scheduler scheduler) {
+  private Engine(
+      Database database, JobStore store, EndMessages messages, List<Scheduler> schedulers) {
     this.database = database;
     this.store = store;
-    this.scheduler = scheduler;
+    this.messages = messages;
+    this.schedulers = schedulers;
   }
 
   /**
@@ -31,32 +38,50 @@ final class Engine implements AutoCloseable {
    *
    * @throws StoreException if it cannot be reached
    */
-  static Engine start(JobSettings settings, UnitPlanner planner, JobEnd end) {
+  static Engine start(JobSettings settings, UnitPlanner planner) {
     Database database = Database.open(settings.store(), settings.threads() + MORE_CONNECTIONS);
-    UnitRunner runner = new UnitRunner(database, planner, end, settings.clock(), settings.kept());
-    JobStore[] store = new JobStore[1];
-    JobTasks tasks = new JobTasks(runner::run, () -> store[0].sweep());
-    store[0] = new JobStore(database, tasks, settings.clock(), settings.kept());
-    Scheduler scheduler = scheduler(settings, database, tasks);
-    scheduler.start();
-    return new Engine(database, store[0], scheduler);
+    EndMessages messages = new EndMessages(database, settings.webhooks(), settings.clock());
+    Sweeper sweeper = new Sweeper(database, settings.clock());
+    OtherTasks others = new OtherTasks(messages, sweeper::sweep);
+    UnitRunner runner =
+        new UnitRunner(database, planner, others::schedule, settings.clock(), settings.kept());
+    JobTasks tasks = new JobTasks(runner::run);
+    JobStore store = new JobStore(database, tasks, sweeper, settings.clock(), settings.kept());
+    List<Scheduler> schedulers =
+        List.of(units(settings, database, tasks), others(settings, database, others));
+    schedulers.forEach(Scheduler::start);
+    return new Engine(database, store, messages, schedulers);
   }
 
-  private static Scheduler scheduler(JobSettings settings, Database database, JobTasks tasks) {
+  private static Scheduler units(JobSettings settings, Database database, JobTasks tasks) {
     SchedulerBuilder builder =
-        Scheduler.create(database.source(), tasks.units())
-            .startTasks(tasks.sweep())
-            .threads(settings.threads())
-            .pollingInterval(POLL)
-            .heartbeatInterval(settings.heartbeat())
-            .missedHeartbeatsLimit(MISSED_HEARTBEATS)
-            .shutdownMaxWait(STOP)
-            .schedulerName(new SchedulerName.Fixed(UUID.randomUUID().toString()));
+        usual(Scheduler.create(database.source(), tasks.units()), settings)
+            .tableName(JobTasks.TABLE)
+            .threads(settings.threads());
     if (settings.store().shared()) {
       // Nodes skip rows that another is taking, and take few at once, so that all end together.
       builder.pollUsingLockAndFetch(1.0, 2.0);
     }
     return builder.build();
+  }
+
+  private static Scheduler others(JobSettings settings, Database database, OtherTasks tasks) {
+    return usual(Scheduler.create(database.source(), tasks.messages()), settings)
+        .tableName(OtherTasks.TABLE)
+        .startTasks(tasks.sweep())
+        .threads(OTHER_THREADS)
+        .failureLogging(LogLevel.DEBUG, false)
+        .build();
+  }
+
+  private static SchedulerBuilder usual(SchedulerBuilder builder, JobSettings settings) {
+    return builder
+        .pollingInterval(POLL)
+        .heartbeatInterval(settings.heartbeat())
+        .missedHeartbeatsLimit(MISSED_HEARTBEATS)
+        .shutdownMaxWait(STOP)
+        .clock(settings.clock()::instant)
+        .schedulerName(new SchedulerName.Fixed(UUID.randomUUID().toString()));
   }
 
   JobStore store() {
@@ -65,12 +90,13 @@ final class Engine implements AutoCloseable {
 
   /** Looks for work at once. */
   void wake() {
-    scheduler.triggerCheckForDueExecutions();
+    schedulers.forEach(Scheduler::triggerCheckForDueExecutions);
   }
 
   @Override
   public void close() {
-    scheduler.stop();
+    schedulers.forEach(Scheduler::stop);
+    messages.close();
     database.close();
   }
 }

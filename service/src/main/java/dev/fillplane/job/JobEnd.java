@@ -1,19 +1,15 @@
 package dev.fillplane.job;
 
 import java.sql.Connection;
-import java.sql.SQLException;
 
 /** Hears of the end of jobs that have a webhook, in the transaction that ends them. */
 @FunctionalInterface
 interface JobEnd {
-
-  /** Nobody is told. */
-  JobEnd NOBODY = (connection, job, state) -> {};
 
   /**
    * A job has ended; heard once.
    *
    * @param connection of the transaction: what is written through it happens with the end or not
    */
-  void ended(Connection connection, JobRow job, JobState state) throws SQLException;
+  void ended(Connection connection, String job);
 }

@@ -14,9 +14,15 @@ import java.util.Optional;
  * @param heartbeat how often a node says that it is alive; after four without, others take its
  *     units
  * @param clock for what is kept and expires
+ * @param webhooks how receivers are told that a job has ended
  */
 public record JobSettings(
-    StoreAddress store, int threads, Duration kept, Duration heartbeat, Clock clock) {
+    StoreAddress store,
+    int threads,
+    Duration kept,
+    Duration heartbeat,
+    Clock clock,
+    WebhookSettings webhooks) {
 
   /** Most units of a job. */
   public static final int MOST_UNITS = 10_000;
@@ -27,7 +33,7 @@ public record JobSettings(
   /** In a store, all else as usual. */
   public static JobSettings in(StoreAddress store) {
     int threads = Runtime.getRuntime().availableProcessors();
-    return new JobSettings(store, threads, KEPT, Duration.ofSeconds(2), Clock.systemUTC());
+    return new JobSettings(store, threads, KEPT, Duration.ofSeconds(2), Clock.systemUTC(), WebhookSettings.usual());
   }
 
   /**
@@ -41,11 +47,16 @@ public record JobSettings(
 
   /** The same with another clock. */
   public JobSettings withClock(Clock other) {
-    return new JobSettings(store, threads, kept, heartbeat, other);
+    return new JobSettings(store, threads, kept, heartbeat, other, webhooks);
   }
 
   /** The same with other threads. */
   public JobSettings withThreads(int count) {
-    return new JobSettings(store, count, kept, heartbeat, clock);
+    return new JobSettings(store, count, kept, heartbeat, clock, webhooks);
+  }
+
+  /** The same with other receivers. */
+  public JobSettings withWebhooks(WebhookSettings other) {
+    return new JobSettings(store, threads, kept, heartbeat, clock, other);
   }
 }

@@ -16,13 +16,16 @@ final class JobStore {
 
   private final Database database;
   private final JobTasks tasks;
+  private final Sweeper sweeper;
   private final KeyedOnce keyed;
   private final Clock clock;
   private final Duration kept;
 
-  JobStore(Database database, JobTasks tasks, Clock clock, Duration kept) {
+  JobStore(
+      Database database, JobTasks tasks, Sweeper sweeper, Clock clock, Duration kept) {
     this.database = database;
     this.tasks = tasks;
+    this.sweeper = sweeper;
     this.keyed = new KeyedOnce(database, clock);
     this.clock = clock;
     this.kept = kept;
@@ -62,7 +65,7 @@ final class JobStore {
   }
 
   Optional<JobStatus> status(String caller, String id) {
-    return database.read(
+    return database.run(
         connection -> {
           Optional<JobRow> job = find(connection, caller, id);
           if (job.isEmpty()) {
@@ -96,7 +99,7 @@ final class JobStore {
   }
 
   Optional<List<UnitRow>> rows(String caller, String id, int from, int most) {
-    return database.read(
+    return database.run(
         connection ->
             find(connection, caller, id).isEmpty()
                 ? Optional.empty()
@@ -104,12 +107,12 @@ final class JobStore {
   }
 
   Optional<JobOrder> order(String caller, String id) {
-    Optional<JobRow> job = database.read(connection -> find(connection, caller, id));
+    Optional<JobRow> job = database.run(connection -> find(connection, caller, id));
     if (job.isEmpty()) {
       return Optional.empty();
     }
     JobTerms terms = job.get().terms();
-    List<PooledOrder.Ordered> needs = database.read(connection -> UnitTable.needs(connection, id));
+    List<PooledOrder.Ordered> needs = database.run(connection -> UnitTable.needs(connection, id));
     return Optional.of(
         new JobOrder(
             terms.confidence(),
@@ -126,7 +129,7 @@ final class JobStore {
           if (find(connection, caller, id).isEmpty()) {
             return false;
           }
-          tasks.drop(connection, id);
+          JobTasks.drop(connection, id);
           if (!JobTable.end(connection, id, true, now, now.plus(kept))) {
             JobTable.delete(connection, id);
           }
@@ -141,21 +144,8 @@ final class JobStore {
         .filter(job -> job.expiresAt().isAfter(Instant.now(clock)));
   }
 
-  /** Forgets jobs that have expired and keys that are old. */
+  /** Forgets what has expired, now. */
   void sweep() {
-    Instant now = Instant.now(clock);
-    for (String id : database.read(connection -> JobTable.expired(connection, now))) {
-      database.change(
-          connection -> {
-            tasks.drop(connection, id);
-            JobTable.delete(connection, id);
-            return null;
-          });
-    }
-    database.change(
-        connection -> {
-          KeyTable.deleteBefore(connection, now.minus(KeyedOnce.KEPT));
-          return null;
-        });
+    sweeper.sweep();
   }
 }

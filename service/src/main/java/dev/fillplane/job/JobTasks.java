@@ -3,9 +3,7 @@ package dev.fillplane.job;
 import com.github.kagkarlsson.scheduler.SchedulerClient;
 import com.github.kagkarlsson.scheduler.task.SchedulableInstance;
 import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
-import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
-import com.github.kagkarlsson.scheduler.task.schedule.FixedDelay;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
@@ -15,34 +13,32 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What the scheduler works on: a task for each unit, one that sweeps. A task that fails comes again
- * later; one whose node is gone comes again elsewhere.
+ * A task for each unit. One that fails comes again later; one whose node is gone comes again
+ * elsewhere.
  *
  * <p>The time of a unit's task is its place in its job, counted in seconds from 1970: it is always
  * due, however the clock jumps, and of several jobs each gets its turn.
  */
 final class JobTasks {
 
+  static final String TABLE = "unit_tasks";
+
   private static final String UNIT = "unit";
   private static final Duration RETRY = Duration.ofSeconds(5);
-  private static final Duration SWEEP = Duration.ofMinutes(10);
 
   private final OneTimeTask<Void> units;
-  private final RecurringTask<Void> sweep;
 
   /** Does one unit. */
   interface UnitWork {
     void run(String job, int unit);
   }
 
-  JobTasks(UnitWork unitWork, Runnable sweeping) {
+  JobTasks(UnitWork unitWork) {
     units =
         Tasks.oneTime(UNIT)
             .onFailure((done, operations) -> operations.reschedule(done, later(done.getTimeDone())))
             .onDeadExecutionRevive()
             .execute((task, context) -> run(task.getId(), unitWork));
-    sweep =
-        Tasks.recurring("sweep", FixedDelay.of(SWEEP)).execute((task, context) -> sweeping.run());
   }
 
   private static Instant later(Instant failedAt) {
@@ -58,10 +54,6 @@ final class JobTasks {
     return units;
   }
 
-  RecurringTask<Void> sweep() {
-    return sweep;
-  }
-
   /** Schedules all units of a job, with the transaction of a connection. */
   void schedule(Connection connection, String job, int count) {
     List<SchedulableInstance<?>> instances = new ArrayList<>();
@@ -70,15 +62,18 @@ final class JobTasks {
           SchedulableInstance.of(units.instance(job + "/" + unit), Instant.ofEpochSecond(unit)));
     }
     SchedulerClient.Builder.create(new OneConnection(connection), units)
+        .tableName(TABLE)
         .build()
         .scheduleBatch(instances);
   }
 
   /** Drops the units of a job that nobody works on yet. */
-  void drop(Connection connection, String job) throws SQLException {
+  static void drop(Connection connection, String job) throws SQLException {
     try (PreparedStatement delete =
         connection.prepareStatement(
-            "delete from scheduled_tasks where task_name = ? and task_instance like ?"
+            "delete from "
+                + TABLE
+                + " where task_name = ? and task_instance like ?"
                 + " and picked = false")) {
       delete.setString(1, UNIT);
       delete.setString(2, job + "/%");

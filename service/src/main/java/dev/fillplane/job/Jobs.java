@@ -116,7 +116,7 @@ public final class Jobs implements AutoCloseable {
       throw new StoreException("The service is stopping.", null);
     }
     if (engine.isEmpty()) {
-      engine = Optional.of(Engine.start(settings, planner, JobEnd.NOBODY));
+      engine = Optional.of(Engine.start(settings, planner));
     }
     return engine.get();
   }

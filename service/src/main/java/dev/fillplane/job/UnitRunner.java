@@ -27,7 +27,7 @@ final class UnitRunner {
 
   void run(String job, int unit) {
     Optional<byte[]> request =
-        database.read(connection -> UnitTable.waiting(connection, job, unit));
+        database.run(connection -> UnitTable.waiting(connection, job, unit));
     if (request.isPresent()) {
       UnitAnswer answer = planner.plan(request.get());
       database.change(
@@ -37,7 +37,7 @@ final class UnitRunner {
           });
     }
     // Only now, when the answer is there for all to see: of the last two, one sees the other's.
-    if (!database.read(connection -> UnitTable.someWait(connection, job))) {
+    if (!database.run(connection -> UnitTable.someWait(connection, job))) {
       endJob(job);
     }
   }
@@ -46,16 +46,9 @@ final class UnitRunner {
     Instant now = Instant.now(clock);
     database.change(
         connection -> {
-          if (JobTable.end(connection, id, false, now, now.plus(kept))) {
-            Optional<JobRow> job = JobTable.find(connection, id);
-            int[] counts = UnitTable.counts(connection, id);
-            if (job.isPresent() && job.get().terms().webhook().isPresent()) {
-              JobState state =
-                  job.get()
-                      .state(
-                          counts[UnitState.PLANNED.ordinal()], counts[UnitState.FAILED.ordinal()]);
-              end.ended(connection, job.get(), state);
-            }
+          if (JobTable.end(connection, id, false, now, now.plus(kept))
+              && JobTable.find(connection, id).flatMap(job -> job.terms().webhook()).isPresent()) {
+            end.ended(connection, id);
           }
           return null;
         });

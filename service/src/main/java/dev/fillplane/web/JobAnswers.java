@@ -32,12 +32,10 @@ final class JobAnswers {
 
   private final Jobs jobs;
   private final Slots slots;
-  private final Tenant tenant;
 
-  JobAnswers(Jobs jobs, Slots slots, Tenant tenant) {
+  JobAnswers(Jobs jobs, Slots slots) {
     this.jobs = jobs;
     this.slots = slots;
-    this.tenant = tenant;
   }
 
   void handle(JavalinConfig config) {
@@ -49,7 +47,7 @@ final class JobAnswers {
 
   private void status(Context context) {
     only(context, Set.of());
-    JobStatus status = found(jobs.status(tenant.of(context), id(context)));
+    JobStatus status = found(jobs.status(Caller.of(context).tenant(), id(context)));
     if (!status.state().ended()) {
       int wait = Math.min(LONGEST_WAIT, 1 + (status.of() - status.done()) / PACE);
       context.header("Retry-After", Integer.toString(wait));
@@ -58,7 +56,7 @@ final class JobAnswers {
   }
 
   private void delete(Context context) {
-    if (!jobs.delete(tenant.of(context), id(context))) {
+    if (!jobs.delete(Caller.of(context).tenant(), id(context))) {
       throw noJob();
     }
     context.status(204);
@@ -69,9 +67,9 @@ final class JobAnswers {
     only(context, Set.of("cursor", "limit"));
     int limit = limit(context);
     String id = id(context);
-    JobStatus known = found(jobs.status(tenant.of(context), id));
+    JobStatus known = found(jobs.status(Caller.of(context).tenant(), id));
     int from = from(context, known.id());
-    List<UnitRow> rows = found(jobs.rows(tenant.of(context), id, from, limit));
+    List<UnitRow> rows = found(jobs.rows(Caller.of(context).tenant(), id, from, limit));
     boolean more = !rows.isEmpty() && rows.get(rows.size() - 1).unit() + 1 < known.of();
     Optional<Cursor> next =
         more ? Optional.of(new Cursor(id, from + rows.size())) : Optional.empty();
@@ -119,7 +117,7 @@ final class JobAnswers {
     Accepted.check(context, Calculation.JSON);
     only(context, Set.of("units"));
     UnitSystem units = UnitsParameter.of(context);
-    String caller = tenant.of(context);
+    String caller = Caller.of(context).tenant();
     String id = id(context);
     byte[] order =
         slots.run(

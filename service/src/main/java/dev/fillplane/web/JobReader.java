@@ -8,11 +8,11 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
+import dev.fillplane.job.WebhookTargets;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.web.json.Json;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,10 +25,12 @@ final class JobReader {
 
   private final byte[] body;
   private final SchemaGate gate;
+  private final WebhookTargets targets;
 
-  JobReader(byte[] body, SchemaGate gate) {
+  JobReader(byte[] body, SchemaGate gate, WebhookTargets targets) {
     this.body = body;
     this.gate = gate;
+    this.targets = targets;
   }
 
   /**
@@ -58,7 +60,7 @@ final class JobReader {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return JobBody.of(told, units, gate);
+    return JobBody.of(told, units, gate, targets);
   }
 
   private void property(JsonParser in, ObjectNode told, UnitList units) throws IOException {
@@ -77,7 +79,7 @@ final class JobReader {
         int start = offset(in.currentTokenLocation().getByteOffset());
         Optional<String> reference = reference(in);
         int end = offset(in.currentLocation().getByteOffset());
-        units.add(LIST.at(i), reference, Arrays.copyOfRange(body, start, end));
+        units.add(LIST.at(i), reference, body, start, end);
       } else {
         units.addNone(LIST.at(i));
         in.skipChildren();
@@ -126,7 +128,7 @@ final class JobReader {
     if (units.size() == 0) {
       told.putArray(PLANS);
     }
-    return JobBody.of(told, units, gate);
+    return JobBody.of(told, units, gate, targets);
   }
 
   private void line(int line, int start, int end, UnitList units) {
@@ -141,7 +143,7 @@ final class JobReader {
       if (in.nextToken() == JsonToken.START_OBJECT) {
         Optional<String> reference = reference(in);
         if (in.nextToken() == null) {
-          units.add(LINES.at(line), reference, Arrays.copyOfRange(body, start, end));
+          units.add(LINES.at(line), reference, body, start, end);
           return;
         }
       }

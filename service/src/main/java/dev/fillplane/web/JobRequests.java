@@ -7,6 +7,7 @@ import dev.fillplane.job.Jobs;
 import dev.fillplane.job.KeyConflict;
 import dev.fillplane.job.Keyed;
 import dev.fillplane.job.TakenJob;
+import dev.fillplane.job.WebhookTargets;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.web.json.Json;
 import io.javalin.config.JavalinConfig;
@@ -28,13 +29,13 @@ final class JobRequests {
   private final Jobs jobs;
   private final SchemaGate gate;
   private final Slots slots;
-  private final Tenant tenant;
+  private final WebhookTargets targets;
 
-  JobRequests(Jobs jobs, SchemaGate gate, Slots slots, Tenant tenant) {
+  JobRequests(Jobs jobs, SchemaGate gate, Slots slots, WebhookTargets targets) {
     this.jobs = jobs;
     this.gate = gate;
     this.slots = slots;
-    this.tenant = tenant;
+    this.targets = targets;
   }
 
   void handle(JavalinConfig config) {
@@ -88,10 +89,10 @@ final class JobRequests {
   }
 
   private void accept(Context context, byte[] body, Function<JobReader, JobBody> read) {
-    String caller = tenant.of(context);
+    String caller = Caller.of(context).tenant();
     Optional<Keyed> key =
         IdempotencyKey.of(context).map(text -> new Keyed(text, digest(context, body)));
-    TakenJob taken = slots.run(() -> take(caller, key, read.apply(new JobReader(body, gate))));
+    TakenJob taken = slots.run(() -> take(caller, key, read.apply(new JobReader(body, gate, targets))));
     context
         .status(202)
         .header("Location", PATH + "/" + taken.id())

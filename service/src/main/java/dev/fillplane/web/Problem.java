@@ -74,6 +74,8 @@ public record Problem(
   enum Kind {
     NOT_JSON(400, "The body is not JSON"),
     BAD_REQUEST(400, "The request cannot be read"),
+    NO_KEY(401, "A valid key is needed"),
+    FORBIDDEN(403, "This is not allowed"),
     NOT_FOUND(404, "There is nothing at this path"),
     METHOD_NOT_ALLOWED(405, "This path does not take this method"),
     NOT_ACCEPTABLE(406, "The answer is not offered in that media type"),

@@ -56,11 +56,6 @@ final class Problems {
       case 408 -> timedOut(context);
       case 413 ->
           write(context, Problem.of(Problem.Kind.TOO_LARGE, "See limits in /v1/capabilities."));
-      case 429 ->
-          write(
-              context,
-              Problem.of(Problem.Kind.TOO_MANY_REQUESTS, "Wait a minute and try again."),
-              Map.of("Retry-After", "60"));
       default -> {
         if (e.getStatus() >= 500) {
           failed(e, context);

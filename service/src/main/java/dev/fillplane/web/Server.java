@@ -2,6 +2,7 @@ package dev.fillplane.web;
 
 import dev.fillplane.job.Jobs;
 import dev.fillplane.openapi.Contract;
+import io.github.bucket4j.TimeMeter;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import java.util.ArrayList;
@@ -36,13 +37,14 @@ public final class Server implements AutoCloseable {
     lines = new PlanLines(planDesk, slots, settings.places());
     streams = new PlanStreams(lines);
     jobs = new Jobs(settings.jobs(), new UnitDesk(desk));
+    RateLimit limit = new RateLimit(settings.requestsPerMinute(), TimeMeter.SYSTEM_NANOTIME);
     javalin =
         Javalin.create(
             config -> {
               configure(config, settings);
               Problems.handle(config);
               RequestIds.handle(config);
-              RateLimit.handle(config, settings.requestsPerMinute());
+              new Admission(settings.access(), limit).handle(config);
               for (Calculation<?> calculation : calculations.all()) {
                 Endpoint<?> endpoint = new Endpoint<>(calculation, desk, slots);
                 config.routes.post(calculation.path(), endpoint::handle);
@@ -54,8 +56,9 @@ public final class Server implements AutoCloseable {
               config.routes.post(Estimates.LIST_PATH, estimates::handleList);
               config.routes.post(SurveyImports.PATH, new SurveyImports(slots)::handle);
               config.routes.post(PlanStreams.PATH, streams::handle);
-              new JobRequests(jobs, gate, slots, Tenant.LOCAL).handle(config);
-              new JobAnswers(jobs, slots, Tenant.LOCAL).handle(config);
+              new JobRequests(jobs, gate, slots, settings.jobs().webhooks().targets())
+                  .handle(config);
+              new JobAnswers(jobs, slots).handle(config);
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
             });
@@ -72,9 +75,12 @@ public final class Server implements AutoCloseable {
   /**
    * Starts to listen; ready once it has planned an example a few times.
    *
+   * @throws IllegalArgumentException if it could be reached from elsewhere without keys, and nobody
+   *     said that this is meant
    * @throws RuntimeException if the port is taken
    */
   public static Server start(Settings settings) {
+    settings.access().check(settings.host());
     Server server = new Server(settings);
     server.javalin.start();
     server.warmUp.run();

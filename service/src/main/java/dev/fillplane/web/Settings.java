@@ -12,7 +12,8 @@ import java.nio.file.Path;
  * @param bodyBytes largest body
  * @param places calculations that may run at once
  * @param patienceSeconds how long a calculation waits for a place
- * @param requestsPerMinute requests that one address may make in a minute; 0 for no limit
+ * @param requestsPerMinute requests that one caller may make in a minute; 0 for no limit
+ * @param access who may call
  * @param jobs how jobs are worked on
  */
 public record Settings(
@@ -22,6 +23,7 @@ public record Settings(
     int places,
     long patienceSeconds,
     int requestsPerMinute,
+    Access access,
     JobSettings jobs) {
 
   /** Where jobs are kept unless told. */
@@ -34,26 +36,32 @@ public record Settings(
   public static Settings at(String host, int port) {
     int places = Math.max(2, Runtime.getRuntime().availableProcessors());
     JobSettings jobs = JobSettings.in(StoreAddress.folder(Path.of(DATA)));
-    return new Settings(host, port, BODY_BYTES, places, 10, 0, jobs);
+    return new Settings(host, port, BODY_BYTES, places, 10, 0, Access.local(), jobs);
   }
 
   /** The same with another largest body. */
   public Settings withBodyBytes(long bytes) {
-    return new Settings(host, port, bytes, places, patienceSeconds, requestsPerMinute, jobs);
+    return new Settings(host, port, bytes, places, patienceSeconds, requestsPerMinute, access, jobs);
   }
 
   /** The same with other places and another patience. */
   public Settings withPlaces(int count, long seconds) {
-    return new Settings(host, port, bodyBytes, count, seconds, requestsPerMinute, jobs);
+    return new Settings(host, port, bodyBytes, count, seconds, requestsPerMinute, access, jobs);
   }
 
-  /** The same with a limit on the requests of one address. */
+  /** The same with a limit on the requests of one caller. */
   public Settings withRequestsPerMinute(int count) {
-    return new Settings(host, port, bodyBytes, places, patienceSeconds, count, jobs);
+    return new Settings(host, port, bodyBytes, places, patienceSeconds, count, access, jobs);
+  }
+
+  /** The same for other callers. */
+  public Settings withAccess(Access callers) {
+    return new Settings(
+        host, port, bodyBytes, places, patienceSeconds, requestsPerMinute, callers, jobs);
   }
 
   /** The same with jobs worked on in another way. */
   public Settings withJobs(JobSettings other) {
-    return new Settings(host, port, bodyBytes, places, patienceSeconds, requestsPerMinute, other);
+    return new Settings(host, port, bodyBytes, places, patienceSeconds, requestsPerMinute, access, other);
   }
 }

@@ -14,6 +14,7 @@ import dev.fillplane.client.ProblemException;
 import dev.fillplane.client.generated.ApiClient;
 import dev.fillplane.client.generated.api.CataloguesApi;
 import dev.fillplane.client.generated.api.HealthApi;
+import dev.fillplane.client.generated.api.JobsApi;
 import dev.fillplane.client.generated.api.PartsApi;
 import dev.fillplane.client.generated.api.PicturesApi;
 import dev.fillplane.client.generated.api.PlansApi;
@@ -29,6 +30,8 @@ import dev.fillplane.client.generated.model.DustCheck;
 import dev.fillplane.client.generated.model.DustCheckRequest;
 import dev.fillplane.client.generated.model.ElevationsAnswer;
 import dev.fillplane.client.generated.model.ElevationsRequest;
+import dev.fillplane.client.generated.model.Job;
+import dev.fillplane.client.generated.model.JobRequest;
 import dev.fillplane.client.generated.model.LiftingCheck;
 import dev.fillplane.client.generated.model.LiftingCheckRequest;
 import dev.fillplane.client.generated.model.LineProblem;
@@ -46,6 +49,7 @@ import java.io.File;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Collectors;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -262,6 +266,33 @@ class ClientTest {
     assertEquals(4, comparison.getRows().size());
     assertEquals("base", comparison.getRows().get(0).getName());
     assertEquals("EUR", comparison.getRows().get(0).getCost().getCurrency());
+  }
+
+  @Test
+  void worksOnAJob() {
+    JobsApi jobs = CLIENT.api(JobsApi::new);
+    JobRequest request = example("job.json", JobRequest.class);
+    Job job = CLIENT.call(() -> jobs.makeJob(request, null));
+    assertEquals("queued", job.getState());
+    while (CLIENT.call(() -> jobs.getJob(job.getId())).getEndedAt() == null) {
+      LockSupport.parkNanos(20_000_000);
+    }
+    var page = CLIENT.call(() -> jobs.listJobPlans(job.getId(), null, 1));
+    assertEquals("flat 1 (invented)", page.getItems().get(0).getPlan().getReference());
+    assertNotNull(page.getNextCursor());
+    var order = CLIENT.call(() -> jobs.getJobOrder(job.getId(), UnitSystem.US)).getMaterials();
+    assertEquals(2, order.get(0).getDeliveries().size());
+    CLIENT.call(
+        () -> {
+          jobs.deleteJob(job.getId());
+          return null;
+        });
+    ProblemException gone =
+        assertThrows(ProblemException.class, () -> CLIENT.call(() -> jobs.getJob(job.getId())));
+    assertEquals(404, gone.status());
+    String lines = RunningService.example("rectangle.json").toString();
+    Job upload = CLIENT.call(() -> jobs.uploadJob(lines, "once", 0.95, null, null, null, null));
+    assertEquals(1, upload.getOf());
   }
 
   @Test

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 /** What no proper client sends: refused as a problem document, before any route is looked up. */
 class RawHttpTest {
 
-  private static final String ENDS = "Host: x\r\nConnection: close\r\n\r\n";
+  private static final String ENDS = "Host: localhost\r\nConnection: close\r\n\r\n";
 
   @Test
   void noHost() throws IOException {

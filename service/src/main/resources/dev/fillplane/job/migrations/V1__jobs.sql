@@ -40,8 +40,8 @@ create table idempotency (
   primary key (caller, idempotency_key)
 );
 
--- as db-scheduler wants it
-create table scheduled_tasks (
+-- tasks of units, as db-scheduler wants it
+create table unit_tasks (
   task_name varchar(100) not null,
   task_instance varchar(100) not null,
   task_data ${bytes},
@@ -56,5 +56,24 @@ create table scheduled_tasks (
   priority smallint,
   primary key (task_name, task_instance)
 );
-create index scheduled_tasks_execution_time on scheduled_tasks (execution_time);
-create index scheduled_tasks_last_heartbeat on scheduled_tasks (last_heartbeat);
+create index unit_tasks_execution_time on unit_tasks (execution_time);
+create index unit_tasks_last_heartbeat on unit_tasks (last_heartbeat);
+
+-- tasks beside them: messages to receivers, sweeping
+create table other_tasks (
+  task_name varchar(100) not null,
+  task_instance varchar(100) not null,
+  task_data ${bytes},
+  execution_time timestamp with time zone not null,
+  picked boolean not null,
+  picked_by varchar(100),
+  last_success timestamp with time zone,
+  last_failure timestamp with time zone,
+  consecutive_failures integer,
+  last_heartbeat timestamp with time zone,
+  version bigint not null,
+  priority smallint,
+  primary key (task_name, task_instance)
+);
+create index other_tasks_execution_time on other_tasks (execution_time);
+create index other_tasks_last_heartbeat on other_tasks (last_heartbeat);

@@ -15,7 +15,7 @@ import dev.fillplane.quantity.Measured;
  * @param pallets full pallets
  * @param looseBags beside the full pallets
  */
-public record Delivery(
+public record BagDelivery(
     int day,
     int units,
     String from,
