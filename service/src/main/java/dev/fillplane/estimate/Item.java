@@ -46,6 +46,7 @@ public enum Item {
   LABOUR_ROLLING("labour-rolling", LABOUR, Sold.WORK, Section.UNDERLAYMENT),
   LABOUR_MEASURING("labour-measuring", LABOUR, Sold.WORK, Section.UNDERLAYMENT),
   LABOUR_CLEANING("labour-cleaning", LABOUR, Sold.WORK, Section.UNDERLAYMENT),
+  LABOUR_WAITING("labour-waiting", LABOUR, Sold.WORK, Section.UNDERLAYMENT),
   LABOUR_WASHING("labour-washing", LABOUR, Sold.WORK, Section.UNDERLAYMENT),
   LABOUR_RETURN("labour-return", LABOUR, Sold.WORK, Section.UNDERLAYMENT),
   LABOUR_HALF_DAYS("labour-half-days", LABOUR, Sold.WORK, Section.UNDERLAYMENT),

@@ -59,7 +59,7 @@ record Job(PlanRequest request, Plan plan, DataSheet sheet, WorkRates rates) {
   }
 
   double filling() {
-    return HOUR * plan.preparation().crackLength() / rates.fill();
+    return HOUR * plan.preparation().crackLength() / rates.cracks();
   }
 
   double barrier() {
@@ -94,6 +94,12 @@ record Job(PlanRequest request, Plan plan, DataSheet sheet, WorkRates rates) {
     double all = lifts.stream().mapToDouble(Lift::volume).sum();
     double share = all > 0 ? lifts.get(layer).volume() / all : 1.0 / lifts.size();
     return share * people() * plan.pour().totals().end();
+  }
+
+  /** Time on site at all pours with nothing to do. */
+  double waiting() {
+    double busy = plan.pour().totals().work().stream().mapToDouble(RoleTime::busy).sum();
+    return pours() > 0 ? Math.max(0, people() * plan.pour().totals().end() - busy) : 0;
   }
 
   /** Washing up beyond that of the pour itself, all pours together. */

@@ -33,7 +33,7 @@ final class LabourNeeds {
             Item.LABOUR_HALF_DAYS,
             STAND_BY,
             Math.max(0, visits.paid() - worked),
-            "#/pour/workers"));
+            "#/pour/totals/end"));
     return needs;
   }
 
@@ -67,6 +67,7 @@ final class LabourNeeds {
       String basis = "#/pour/totals/work/" + i + "/busy";
       needs.add(Need.work(item(role), LabourRole.of(role), work.get(i).busy(), basis));
     }
+    needs.add(Need.work(Item.LABOUR_WAITING, STAND_BY, job.waiting(), "#/pour/workers"));
     return needs;
   }
 

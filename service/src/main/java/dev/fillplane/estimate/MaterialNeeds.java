@@ -25,7 +25,7 @@ final class MaterialNeeds {
         underlayment(job),
         Need.of(
             Item.PRIMER,
-            plan.quantities().primer().liquid(),
+            job.pours() > 0 ? plan.quantities().primer().liquid() : 0,
             "#/quantities/primer/liquid",
             "coats",
             plan.quantities().primer().coats()),

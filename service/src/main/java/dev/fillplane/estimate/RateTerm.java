@@ -37,7 +37,7 @@ public record RateTerm(
           area("floor given a moisture barrier in an hour", "barrier", WorkRates::barrier),
           edge("edge masked in an hour", "mask", WorkRates::mask),
           edge("edge sealed in an hour", "seal", WorkRates::seal),
-          edge("crack filled in an hour", "fill", WorkRates::fill),
+          edge("crack filled in an hour", "cracks", WorkRates::cracks),
           time("time to set up", "setUp", 0, WorkRates::setUp),
           time("time to wash up", "washUp", 0, WorkRates::washUp),
           time("time of a return visit", "returnVisit", 0, WorkRates::returnVisit),

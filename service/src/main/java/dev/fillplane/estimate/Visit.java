@@ -13,6 +13,6 @@ record Visit(int people, double attended, boolean pours) {
 
   /** Half days that each of them is paid for, rounded up. */
   double halfDays(double halfDay) {
-    return Math.ceil(attended / people / halfDay - LAST_DIGITS);
+    return Math.ceil(Math.max(0, attended / people / halfDay - LAST_DIGITS));
   }
 }

@@ -13,7 +13,7 @@ import dev.fillplane.quantity.Measured;
  * @param barrier floor given a moisture barrier; 20 m2
  * @param mask edge of walls masked; 60 m
  * @param seal edge sealed with its strip; 25 m
- * @param fill crack cut and filled; 10 m
+ * @param cracks crack cut open and filled; 10 m
  * @param setUp to unload and set up, a visit of the crew; 1 h
  * @param washUp to wash barrels and tools and tidy, a pour; 1 h
  * @param returnVisit to come back once, for a layer, after a barrier, to strip dams; 1 h
@@ -25,7 +25,7 @@ public record WorkRates(
     @Measured(Dimension.AREA) Double barrier,
     @Measured(Dimension.PLAN) Double mask,
     @Measured(Dimension.PLAN) Double seal,
-    @Measured(Dimension.PLAN) Double fill,
+    @Measured(Dimension.PLAN) Double cracks,
     @Measured(Dimension.TIME) Double setUp,
     @Measured(Dimension.TIME) Double washUp,
     @Measured(Dimension.TIME) Double returnVisit,
@@ -33,7 +33,7 @@ public record WorkRates(
 
   static final double USUAL_BARRIER = 20;
   static final double USUAL_MASK = 60;
-  static final double USUAL_FILL = 10;
+  static final double USUAL_CRACKS = 10;
   static final double USUAL_VISIT = UsualRates.HOUR;
   static final double USUAL_HALF_DAY = 4 * UsualRates.HOUR;
 
@@ -44,7 +44,7 @@ public record WorkRates(
     barrier = told(barrier, USUAL_BARRIER);
     mask = told(mask, USUAL_MASK);
     seal = told(seal, UsualRates.SEAL);
-    fill = told(fill, USUAL_FILL);
+    cracks = told(cracks, USUAL_CRACKS);
     setUp = told(setUp, USUAL_VISIT);
     washUp = told(washUp, UsualRates.WASH_UP);
     returnVisit = told(returnVisit, USUAL_VISIT);

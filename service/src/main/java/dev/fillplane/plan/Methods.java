@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 public final class Methods {
 
   private static final List<Method> ALL =
-      Stream.of(FloorMethods.ALL, SupplyMethods.ALL, PourMethods.ALL)
+      Stream.of(FloorMethods.ALL, SupplyMethods.ALL, PourMethods.ALL, EstimateMethods.ALL)
           .flatMap(List::stream)
           .toList();
 
