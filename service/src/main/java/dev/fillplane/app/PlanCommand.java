@@ -59,8 +59,7 @@ final class PlanCommand implements Callable<Integer> {
   private void planLines(PlanLines lines, Path file) throws IOException {
     try (InputStream in = Files.newInputStream(file)) {
       lines.answer(
-          in,
-          answer -> print(answer.json(), answer.planned(), file + " line " + answer.line()));
+          in, answer -> print(answer.json(), answer.planned(), file + " line " + answer.line()));
     }
   }
 

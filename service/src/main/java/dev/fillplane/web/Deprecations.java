@@ -77,8 +77,7 @@ final class Deprecations {
         .flatMap(mark -> mark.sunset().stream())
         .min(Comparator.naturalOrder())
         .ifPresent(
-            date ->
-                context.header("Sunset", HTTP_DATE.format(date.atStartOfDay(ZoneOffset.UTC))));
+            date -> context.header("Sunset", HTTP_DATE.format(date.atStartOfDay(ZoneOffset.UTC))));
   }
 
   /** The contract is where more about it stands. */

@@ -35,7 +35,6 @@ final class Health {
           }
           Reply.json(context, UnitSystem.METRIC, new State("up"));
         });
-    config.routes.get(
-        "/openapi.yaml", yaml::answer);
+    config.routes.get("/openapi.yaml", yaml::answer);
   }
 }

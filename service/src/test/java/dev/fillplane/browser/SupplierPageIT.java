@@ -91,8 +91,7 @@ class SupplierPageIT {
     to.sendKeys("2,5");
     browser.find("button").click();
     browser.until(
-        () -> browser.text("#answer").length() > 10,
-        () -> "it says: " + browser.text("#answer"));
+        () -> browser.text("#answer").length() > 10, () -> "it says: " + browser.text("#answer"));
     assertTrue(browser.text("#answer").endsWith("."), browser.text("#answer"));
     assertTrue(!browser.text("#answer").contains("reached"), browser.text("#answer"));
     askedNobodyElse();

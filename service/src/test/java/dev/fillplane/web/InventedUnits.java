@@ -30,7 +30,8 @@ final class InventedUnits {
     ObjectNode room = unit.putArray("rooms").addObject().put("id", "room");
     ArrayNode ring =
         room.putObject("outline").put("type", "Polygon").putArray("coordinates").addArray();
-    for (double[] corner : new double[][] {{0, 0}, {width, 0}, {width, depth}, {0, depth}, {0, 0}}) {
+    for (double[] corner :
+        new double[][] {{0, 0}, {width, 0}, {width, depth}, {0, depth}, {0, 0}}) {
       ring.addArray().add(corner[0]).add(corner[1]);
     }
     ArrayNode points = unit.putObject("survey").putArray("elevations");

@@ -107,8 +107,7 @@ class KeptTest {
   private static RequestSpecification accepting(RequestSpecification request, String encoding) {
     return request
         .config(
-            RestAssured.config()
-                .decoderConfig(DecoderConfig.decoderConfig().noContentDecoders()))
+            RestAssured.config().decoderConfig(DecoderConfig.decoderConfig().noContentDecoders()))
         .header("Accept-Encoding", encoding);
   }
 }

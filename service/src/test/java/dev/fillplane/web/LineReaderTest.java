@@ -87,9 +87,7 @@ class LineReaderTest {
   private static List<String> read(String text) throws IOException {
     LineReader reader = new LineReader(slow(text), MOST);
     List<String> lines = new ArrayList<>();
-    for (Optional<LineReader.Line> next = reader.next();
-        next.isPresent();
-        next = reader.next()) {
+    for (Optional<LineReader.Line> next = reader.next(); next.isPresent(); next = reader.next()) {
       LineReader.Line line = next.get();
       String told = line.tooLong() ? "!" : new String(line.text(), StandardCharsets.UTF_8);
       lines.add(line.number() + ":" + told);

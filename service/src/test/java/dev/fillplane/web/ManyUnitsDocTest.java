@@ -49,7 +49,9 @@ class ManyUnitsDocTest {
   @Test
   void tellsUnitsWithoutAPlan() throws Exception {
     String faulty = page().replace("\\\"units\\\":\\\"metric\\\"", "\\\"units\\\":\\\"%s\\\"");
-    faulty = faulty.replace("(invented)\\\",\", unit", "(invented)\\\",\", (unit == 2 ? \"ell\" : \"us\"), unit");
+    faulty =
+        faulty.replace(
+            "(invented)\\\",\", unit", "(invented)\\\",\", (unit == 2 ? \"ell\" : \"us\"), unit");
     Ended script = script(faulty, RunningService.uri().toString(), "3");
     assertEquals(1, script.code(), script.told());
     assertTrue(script.told().contains("1 of 3 units have no plan; see problems.ndjson"));

@@ -44,8 +44,7 @@ class PlanStreamsIT {
             .redirectError(ProcessBuilder.Redirect.INHERIT)
             .start();
     BufferedReader out =
-        new BufferedReader(
-            new InputStreamReader(service.getInputStream(), StandardCharsets.UTF_8));
+        new BufferedReader(new InputStreamReader(service.getInputStream(), StandardCharsets.UTF_8));
     String line = out.readLine();
     port = Integer.parseInt(line.substring(line.lastIndexOf(':') + 1));
   }
