@@ -1,8 +1,9 @@
 package dev.fillplane.app;
 
 import dev.fillplane.web.PlanDesk;
-import java.io.BufferedReader;
+import dev.fillplane.web.PlanLines;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -23,7 +24,7 @@ import picocli.CommandLine.Parameters;
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:every request has its plan",
-      "1:at least one has none; its line is a problem document",
+      "1:at least one has none; its line is a problem, as that of a stream",
       "2:a file cannot be read, or the command is wrong"
     })
 final class PlanCommand implements Callable<Integer> {
@@ -37,12 +38,13 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PlanDesk desk = new PlanDesk();
-    try {
+    try (PlanLines lines = PlanLines.local(desk)) {
       for (Path file : files) {
         if (file.toString().endsWith(".ndjson")) {
-          planLines(desk, file);
+          planLines(lines, file);
         } else {
-          plan(desk, Files.readAllBytes(file), file.toString());
+          PlanDesk.Reply reply = desk.plan(Files.readAllBytes(file));
+          print(reply.json(), reply.planned(), file.toString());
         }
       }
     } catch (IOException e) {
@@ -54,23 +56,17 @@ final class PlanCommand implements Callable<Integer> {
     return failed == 0 ? 0 : 1;
   }
 
-  private void planLines(PlanDesk desk, Path file) throws IOException {
-    try (BufferedReader lines = Files.newBufferedReader(file)) {
-      int number = 0;
-      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-        number++;
-        if (!line.isBlank()) {
-          plan(desk, line.getBytes(StandardCharsets.UTF_8), file + " line " + number);
-        }
-      }
+  private void planLines(PlanLines lines, Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      lines.answer(
+          in, answer -> print(answer.json(), answer.planned(), file + " line " + answer.line()));
     }
   }
 
-  private void plan(PlanDesk desk, byte[] request, String name) {
-    PlanDesk.Reply reply = desk.plan(request);
-    out.writeBytes(reply.json());
+  private void print(byte[] line, boolean planned, String name) {
+    out.writeBytes(line);
     out.write('\n');
-    if (!reply.planned()) {
+    if (!planned) {
       failed++;
       System.err.println(name + " cannot be planned; its line says why.");
     }

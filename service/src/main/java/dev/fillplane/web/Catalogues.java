@@ -93,9 +93,9 @@ final class Catalogues {
     config.routes.get("/v1/tolerances/{id}", Catalogues::tolerance);
     config.routes.get(
         "/v1/methods",
-        context -> Reply.json(context, UnitSystem.METRIC, new Items<Method>(Methods.all())));
+        context -> Reply.kept(context, UnitSystem.METRIC, new Items<Method>(Methods.all())));
     config.routes.get(
-        "/v1/capabilities", context -> Reply.json(context, UnitSystem.METRIC, capabilities));
+        "/v1/capabilities", context -> Reply.kept(context, UnitSystem.METRIC, capabilities));
   }
 
   private static void tolerance(Context context) {
@@ -117,6 +117,6 @@ final class Catalogues {
 
   private static void measured(Context context, Object body) {
     UnitSystem units = UnitsParameter.of(context);
-    Reply.json(context, units, Answer.of(units, body));
+    Reply.kept(context, units, Answer.of(units, body));
   }
 }

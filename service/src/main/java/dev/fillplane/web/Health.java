@@ -3,17 +3,18 @@ package dev.fillplane.web;
 import dev.fillplane.openapi.Contract;
 import dev.fillplane.quantity.UnitSystem;
 import io.javalin.config.JavalinConfig;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
 
 /** What machines around the service ask. */
 final class Health {
 
-  private final String yaml;
+  private final Kept yaml;
   private final BooleanSupplier ready;
 
   Health(Contract contract, BooleanSupplier ready) {
-    this.yaml = contract.yaml();
+    this.yaml = new Kept("application/yaml", contract.yaml().getBytes(StandardCharsets.UTF_8));
     this.ready = ready;
   }
 
@@ -21,6 +22,7 @@ final class Health {
   record State(String state) {}
 
   void handle(JavalinConfig config) {
+    config.routes.before("/health/*", context -> context.header("Cache-Control", "no-store"));
     config.routes.get(
         "/health/live", context -> Reply.json(context, UnitSystem.METRIC, new State("up")));
     config.routes.get(
@@ -33,7 +35,6 @@ final class Health {
           }
           Reply.json(context, UnitSystem.METRIC, new State("up"));
         });
-    config.routes.get(
-        "/openapi.yaml", context -> context.contentType("application/yaml").result(yaml));
+    config.routes.get("/openapi.yaml", yaml::answer);
   }
 }

@@ -1,14 +1,19 @@
 package dev.fillplane.web;
 
+import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.util.Locale;
 
-/** Whether a caller takes an answer that is packed. */
+/** Whether a caller takes an answer that is packed, and that every answer depends on it. */
 final class Packing {
 
   static final String GZIP = "gzip";
 
   private Packing() {}
+
+  static void handle(JavalinConfig config) {
+    config.routes.before(context -> context.res().addHeader("Vary", "Accept-Encoding"));
+  }
 
   /** Whether Accept-Encoding names gzip (RFC 9110, 12.5.3). */
   static boolean wanted(Context context) {

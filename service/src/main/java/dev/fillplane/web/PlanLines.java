@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.UnaryOperator;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -22,22 +23,23 @@ public final class PlanLines implements AutoCloseable {
 
   private static final Logger LOG = LoggerFactory.getLogger(PlanLines.class);
 
-  private final PlanDesk desk;
+  private final UnaryOperator<byte[]> planner;
   private final Slots slots;
   private final int places;
   private final ExecutorService workers;
 
-  PlanLines(PlanDesk desk, Slots slots, int places) {
-    this.desk = desk;
+  /** Plans with {@code planner}, which gives the plan of a request or throws a refusal. */
+  PlanLines(UnaryOperator<byte[]> planner, Slots slots, int places) {
+    this.planner = planner;
     this.slots = slots;
-    this.places = places;
-    this.workers = Executors.newFixedThreadPool(places);
+    this.places = Math.max(1, places);
+    this.workers = Executors.newFixedThreadPool(this.places);
   }
 
   /** On all processors of the machine, without a server. */
-  public static PlanLines local() {
+  public static PlanLines local(PlanDesk desk) {
     int places = Runtime.getRuntime().availableProcessors();
-    return new PlanLines(new PlanDesk(), new Slots(places, 0), places);
+    return new PlanLines(desk::answer, new Slots(places, 0), places);
   }
 
   /**
@@ -94,7 +96,7 @@ public final class PlanLines implements AutoCloseable {
             Problem.Kind.TOO_LARGE,
             "A line may have at most " + LINE_BYTES + " bytes; see limits in /v1/capabilities.");
       }
-      byte[] plan = slots.runWhenFree(() -> desk.answer(line.text()));
+      byte[] plan = slots.runWhenFree(() -> planner.apply(line.text()));
       return new Answer(line.number(), true, plan);
     } catch (Refusal refusal) {
       return refused(line.number(), refusal.problem(), requestId);

@@ -34,7 +34,7 @@ public final class Server implements AutoCloseable {
     Desk desk = new Desk(gate);
     PlanDesk planDesk = new PlanDesk(calculations, desk);
     warmUp = new WarmUp(contract, planDesk);
-    lines = new PlanLines(planDesk, slots, settings.places());
+    lines = new PlanLines(planDesk::answer, slots, settings.places());
     streams = new PlanStreams(lines);
     jobs = new Jobs(settings.jobs(), new UnitDesk(desk));
     RateLimit limit = new RateLimit(settings.requestsPerMinute(), TimeMeter.SYSTEM_NANOTIME);
@@ -44,7 +44,9 @@ public final class Server implements AutoCloseable {
               configure(config, settings);
               Problems.handle(config);
               RequestIds.handle(config);
+              Packing.handle(config);
               new Admission(settings.access(), limit).handle(config);
+              new Deprecations(contract.document()).handle(config);
               for (Calculation<?> calculation : calculations.all()) {
                 Endpoint<?> endpoint = new Endpoint<>(calculation, desk, slots);
                 config.routes.post(calculation.path(), endpoint::handle);
@@ -61,6 +63,7 @@ public final class Server implements AutoCloseable {
               new JobAnswers(jobs, slots).handle(config);
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
+              Pages.handle(config, contract);
             });
   }
 

@@ -1,0 +1,118 @@
+/** Puts the page together. */
+
+import { byId, el } from './dom.js';
+import { Store, emptyRequest } from './store.js';
+import { bindFields } from './fields.js';
+import { addRoom, showRooms } from './rooms.js';
+import { showReadings } from './readings.js';
+import { Drawing } from './drawing.js';
+import { Planning, hasFindings } from './planning.js';
+import { bindImport } from './imports.js';
+import { bindCatalogue } from './catalogue.js';
+import { bindCompare } from './compare.js';
+import { bindFiles } from './files.js';
+import { bindMapSize, showMap } from './map-view.js';
+import { convertRequest } from './convert.js';
+import { clearFindings, findingList, goTo, placeFindings, placeOf } from './findings.js';
+import { numbersPart, sentence, verdictPart } from './plan-view.js';
+import { orderPart } from './order-view.js';
+import { changesPart, safetyPart, waysPart } from './advice-view.js';
+import { get, useKey } from './service.js';
+
+const store = new Store();
+const form = byId('job');
+
+/** Tells those who look and those who listen. @param {string} text */
+function say(text) {
+  byId('status').textContent = text;
+}
+
+/** What the page shows in each state of a plan. */
+const views = {
+  missing(text) {
+    clearFindings(form);
+    placeFindings(form, [...store.unreadable].map(([pointer, detail]) => ({ code: '', pointer, detail })), 'error');
+    state('empty', text);
+  },
+  waiting() {
+    clearFindings(form);
+    byId('results').setAttribute('aria-busy', 'true');
+  },
+  plan(plan) {
+    byId('verdict').replaceChildren(verdictPart(plan));
+    byId('numbers').replaceChildren(numbersPart(plan));
+    byId('changes').replaceChildren(changesPart(plan));
+    byId('ways').replaceChildren(waysPart(plan));
+    byId('order').replaceChildren(orderPart(plan));
+    byId('safety').replaceChildren(safetyPart(plan));
+    placeFindings(form, plan.warnings, 'warning');
+    byId('warnings').replaceChildren(findingList(form, plan.warnings));
+    state('planned', sentence(plan));
+  },
+  map: showMap,
+  failed(error) {
+    const findings = hasFindings(error) ? error.findings : [];
+    placeFindings(form, findings, 'error');
+    byId('trouble').replaceChildren(
+      el('p', {}, findings.length > 0 ? 'There is no plan yet. Mend what is marked:' : error.message),
+      findingList(form, findings));
+    byId('key-box').hidden = error.status !== 401 && error.status !== 403;
+    state('failed', findings.length > 0 ? `No plan: ${findings[0].detail}` : error.message);
+  },
+};
+
+function state(name, text) {
+  byId('results').dataset.state = name;
+  byId('results').removeAttribute('aria-busy');
+  byId('short').textContent = name === 'planned' ? text : 'No plan yet';
+  say(text);
+}
+
+function showUnits() {
+  for (const choice of /** @type {any[]} */ ([...document.getElementsByName('units')])) {
+    choice.checked = choice.value === store.units;
+  }
+}
+
+async function openSample() {
+  try {
+    store.replace(await get(`/page/sample-${store.units}.json`));
+  } catch (error) {
+    views.failed(error);
+  }
+}
+
+async function showOperations() {
+  const { operations } = await get('/v1/capabilities');
+  for (const button of /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll('[data-operation]'))) {
+    button.hidden = !operations.includes(button.dataset.operation);
+  }
+}
+
+bindFields(form, store);
+showRooms(byId('rooms'), store);
+showReadings(byId('readings'), store);
+bindImport(store, say);
+bindCatalogue(store);
+bindCompare(store);
+bindFiles(store, say);
+bindMapSize();
+store.listen(({ structure }) => structure && showUnits());
+new Drawing(store, say);
+const planning = new Planning(store, views);
+
+byId('sample').addEventListener('click', openSample);
+byId('empty').addEventListener('click', () => store.replace(emptyRequest(store.units)));
+byId('type-room').addEventListener('click', () => {
+  addRoom(store);
+  goTo(placeOf(form, `/rooms/${store.request.rooms.length - 1}/outline/coordinates`));
+});
+byId('units').addEventListener('change', (event) => store.replace(convertRequest(store.request, event.target.value)));
+byId('service-key').addEventListener('change', (event) => {
+  useKey(event.target.value);
+  store.change(() => {});
+  showOperations().catch(views.failed);
+});
+byId('again').addEventListener('click', () => planning.run());
+store.replace(emptyRequest('metric'));
+showOperations().catch(views.failed);

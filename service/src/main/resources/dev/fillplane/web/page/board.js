@@ -1,0 +1,89 @@
+/** Draws the floor as it is told so far: walls, openings, readings, and what is being drawn. */
+
+import { svg } from './dom.js';
+import { pointsOf } from './readings.js';
+
+/** @typedef {import('./view-box.js').ViewBox} ViewBox */
+/** @typedef {import('./geometry.js').Point} Point */
+
+/**
+ * @param {SVGSVGElement} board
+ * @param {ViewBox} view
+ * @param {any} request
+ * @param {{ corners: Point[], cursor: Point | null }} drawing
+ */
+export function drawBoard(board, view, request, drawing) {
+  board.setAttribute('viewBox', `0 0 ${view.width} ${view.height}`);
+  board.replaceChildren(
+    background(view),
+    ...request.rooms.map((room) => roomShape(view, room)),
+    ...request.rooms.flatMap((room) => (room.openings ?? []).map((opening) => openingShape(view, opening))),
+    ...pointsOf(request.survey).map((point) => readingShape(view, point)),
+    unfinished(view, drawing.corners, drawing.cursor),
+    drawing.cursor ? cross(view, drawing.cursor) : svg('g'),
+  );
+}
+
+function background(view) {
+  const group = svg('g', { class: 'lines' });
+  for (const x of view.lines(0)) {
+    const [px] = view.toPixels([x, 0]);
+    group.append(svg('path', { d: `M${px} 0V${view.height}` }), label(px + 3, view.height - 4, x));
+  }
+  for (const y of view.lines(1)) {
+    const [, py] = view.toPixels([0, y]);
+    group.append(svg('path', { d: `M0 ${py}H${view.width}` }), label(3, py - 3, y));
+  }
+  return group;
+}
+
+function label(x, y, value) {
+  return svg('text', { x, y }, String(value));
+}
+
+function roomShape(view, room) {
+  const rings = room.outline?.coordinates ?? [];
+  const d = rings.map((ring) => `${line(view, ring.slice(0, -1))}Z`).join('');
+  const [x, y] = rings.length > 0 ? view.toPixels(upperLeft(rings[0])) : [0, 0];
+  return svg('g', { class: 'room-shape' },
+    svg('path', { d, 'fill-rule': 'evenodd' }),
+    svg('text', { x: x + 7, y: y + 17 }, rings.length > 0 ? (room.id ?? '') : ''));
+}
+
+function upperLeft(ring) {
+  return ring.reduce((best, p) => (p[1] - p[0] > best[1] - best[0] ? p : best));
+}
+
+function openingShape(view, opening) {
+  if (!opening.from || !opening.to) {
+    return svg('g');
+  }
+  const d = line(view, [opening.from, opening.to]);
+  return svg('g', { class: `opening-shape ${opening.kind}` },
+    svg('path', { d, class: 'gap' }), svg('path', { d, class: 'sill' }));
+}
+
+function readingShape(view, point) {
+  const [x, y] = view.toPixels([point.x, point.y]);
+  return svg('g', { class: 'reading-shape' },
+    svg('circle', { cx: x, cy: y, r: 3 }), svg('title', {}, `Point ${point.point}`));
+}
+
+function unfinished(view, corners, cursor) {
+  const all = cursor ? [...corners, cursor] : corners;
+  return svg('g', { class: 'unfinished' },
+    svg('path', { d: corners.length > 0 ? line(view, all) : '' }),
+    ...corners.map((corner) => {
+      const [cx, cy] = view.toPixels(corner);
+      return svg('circle', { cx, cy, r: 5 });
+    }));
+}
+
+function cross(view, cursor) {
+  const [x, y] = view.toPixels(cursor);
+  return svg('path', { class: 'cross', d: `M${x - 9} ${y}h18M${x} ${y - 9}v18` });
+}
+
+function line(view, points) {
+  return points.map((point, i) => `${i === 0 ? 'M' : 'L'}${view.toPixels(point).join(' ')}`).join('');
+}

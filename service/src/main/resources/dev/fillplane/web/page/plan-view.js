@@ -1,0 +1,57 @@
+/** The plan in a few numbers: the verdict, what to buy, what to mix, where to start. */
+
+import { el } from './dom.js';
+import { counted, duration, quantity } from './format.js';
+
+const VERDICTS = {
+  holds: ['\u2713', 'The wet edge holds', 'Every edge is met in time, with the reserve.'],
+  tight: ['!', 'The wet edge is tight', 'Every edge is met in time, but the reserve is gone.'],
+  breaks: ['\u2715', 'The wet edge breaks', 'An edge sets before the next ribbon meets it.'],
+};
+
+/** The verdict in a sentence. @param {any} plan */
+export function sentence(plan) {
+  const verdict = VERDICTS[plan.pour.verdict]?.[1] ?? plan.pour.verdict;
+  return `${counted(plan.quantities.bags.order, 'bag')} to order. ${verdict}.`;
+}
+
+/** @param {any} plan */
+export function verdictPart(plan) {
+  const [sign, title, meaning] = VERDICTS[plan.pour.verdict] ?? ['?', plan.pour.verdict, ''];
+  return el('div', { class: `verdict ${plan.pour.verdict}` },
+    el('span', { class: 'sign', 'aria-hidden': 'true' }, sign),
+    el('div', {},
+      el('h3', {}, title),
+      el('p', {}, meaning),
+      ...plan.pour.reasons.slice(0, 2).map((reason) => el('p', {}, reason.text))));
+}
+
+/** The numbers that matter, as cards. @param {any} plan */
+export function numbersPart(plan) {
+  const { units, quantities, mix, pour, depth } = plan;
+  const { bags } = quantities;
+  const people = pour.crew.people;
+  const water = mix.needed.waterTemperature;
+  return el('dl', { class: 'cards' },
+    card('Bags to order', String(bags.order), `likely ${bags.likely}; ${bags.p10} to ${bags.p90} in 8 of 10 floors`),
+    card('Mix water', `${quantity(units, 'liquid', mix.waterPerBatch)} a batch`,
+      `${quantity(units, 'liquid', quantities.mixWater)} in all${water === undefined ? '' : `; at ${quantity(units, 'temperature', water)} the mix comes out as the data sheet has it`}`),
+    card('Working time', `${Math.round(mix.workingTime)} min`,
+      `an edge closes for ${Math.round(mix.healingTime)} min; mix at ${quantity(units, 'temperature', mix.mixTemperature)}`),
+    card('Pouring', duration(pour.minutes), `${counted(people, 'person').replace('persons', 'people')}, ${counted(pour.crew.mixers, 'mixer')}`),
+    card('Start', pour.bays.length > 0 ? pour.bays[0].id : '\u2013', startText(pour)),
+    card('Depth', `${quantity(units, 'height', depth.minimum)} to ${quantity(units, 'height', depth.maximum)}`,
+      `mean ${quantity(units, 'height', depth.mean)} on ${quantity(units, 'area', depth.pouredArea)}; ${quantity(units, 'fill', depth.volume)}`),
+    card('Primer', quantity(units, 'liquid', quantities.primer.liquid), counted(quantities.primer.coats, 'coat')),
+  );
+}
+
+function startText(pour) {
+  return pour.bays.length > 0
+    ? `${counted(pour.bays.length, 'part')}, ${counted(pour.bays.reduce((sum, bay) => sum + bay.ribbons.length, 0), 'ribbon')}, toward the way out`
+    : 'nothing to pour';
+}
+
+function card(name, value, more) {
+  return el('div', { class: 'card' }, el('dt', {}, name), el('dd', { class: 'value' }, value), el('dd', { class: 'more' }, more));
+}
