@@ -248,8 +248,10 @@ abstract class JobsSuite {
     Keyed key = new Keyed("key", "body");
     Instant now = Instant.now();
     try (Database database = Database.open(store(), 1)) {
-      assertTrue(database.run(connection -> KeyTable.take(connection, "me", key, "one", now)));
-      assertFalse(database.run(connection -> KeyTable.take(connection, "me", key, "two", now)));
+      boolean one = database.run(c -> KeyTable.take(c, "me", key, "one", now));
+      boolean two = database.run(c -> KeyTable.take(c, "me", key, "two", now));
+      assertTrue(one);
+      assertFalse(two);
       assertEquals(
           "one",
           database.run(connection -> KeyTable.find(connection, "me", "key")).get().holder());
