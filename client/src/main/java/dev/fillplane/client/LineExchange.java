@@ -55,7 +55,8 @@ final class LineExchange implements AutoCloseable {
   }
 
   /**
-   * The next line of the answer, or empty at its end; blank lines are passed over.
+   * The next line of the answer, or empty at its end; blank lines are passed over, and half a line
+   * at the end is none.
    *
    * @throws ProblemException if the service refuses the exchange
    */
@@ -89,9 +90,6 @@ final class LineExchange implements AutoCloseable {
       } else {
         return Optional.of(line.toByteArray());
       }
-    }
-    if (line.size() > 0) {
-      throw new IOException("The answer broke off in the middle of a line.");
     }
     return Optional.empty();
   }

@@ -112,8 +112,7 @@ public final class PlanStream implements Iterator<PlanLine>, AutoCloseable {
     if (line.isPresent()) {
       accept(line.get());
     } else if (feed.done()) {
-      close();
-      feed.failure().ifPresent(PlanStream::rethrow);
+      end();
     } else {
       throw broken(new IOException("The stream ended before its last answer."));
     }
@@ -150,6 +149,10 @@ public final class PlanStream implements Iterator<PlanLine>, AutoCloseable {
     if (ended) {
       return;
     }
+    if (feed.done()) {
+      end();
+      return;
+    }
     exchange.ifPresent(LineExchange::close);
     exchange = Optional.empty();
     if (failure instanceof ProblemException problem
@@ -165,7 +168,11 @@ public final class PlanStream implements Iterator<PlanLine>, AutoCloseable {
     }
   }
 
-  private static void rethrow(RuntimeException failure) {
-    throw failure;
+  /** All is answered; the source may have failed after that. */
+  private void end() {
+    close();
+    if (feed.failure().isPresent()) {
+      throw feed.failure().get();
+    }
   }
 }

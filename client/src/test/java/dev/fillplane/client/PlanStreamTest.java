@@ -14,6 +14,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -143,6 +144,45 @@ class PlanStreamTest {
         };
     try (StreamingService service = new StreamingService(stopping, StreamingService::answerAll)) {
       assertEquals(references(10), planned(service, 10));
+    }
+  }
+
+  /** More often than there are attempts: nothing was asked that could have been answered. */
+  @Test
+  void aSlowSourceIsNoTrouble() {
+    CountDownLatch tired = new CountDownLatch(8);
+    StreamingService.Script patient =
+        connection -> {
+          tired.countDown();
+          connection.begin();
+          if (tired.getCount() > 0) {
+            connection.line(ENDING.formatted("timed-out", 408));
+          } else {
+            connection.answer(Integer.MAX_VALUE);
+          }
+          connection.end();
+        };
+    Iterator<PlanRequest> slow =
+        IntStream.range(0, 2).peek(i -> await(tired)).mapToObj(PlanStreamTest::request).iterator();
+    try (StreamingService service = new StreamingService(patient);
+        PlanStream stream = client(service).streamPlans(slow)) {
+      assertEquals("unit 0", stream.next().plan().getReference());
+      assertEquals("unit 1", stream.next().plan().getReference());
+      assertEquals(List.of(), time.pauses());
+    }
+  }
+
+  /** The service went away after the last answer; nobody asks it again. */
+  @Test
+  void whatIsAllAnsweredIsOver() {
+    StreamingService.Script gone =
+        connection -> {
+          connection.begin();
+          connection.answer(Integer.MAX_VALUE);
+        };
+    try (StreamingService service = new StreamingService(gone)) {
+      assertEquals(references(3), planned(service, 3));
+      assertEquals(1, service.heads().size());
     }
   }
 
@@ -312,6 +352,14 @@ class PlanStreamTest {
 
   private FillplaneClient client(StreamingService service) {
     return FillplaneClient.at(service.address()).apiKey("fp_1_x").time(time, 1).build();
+  }
+
+  private static void await(CountDownLatch latch) {
+    try {
+      latch.await();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   private static PlanRequest afterAnswer(int number, AtomicInteger taken) {

@@ -25,6 +25,16 @@ class RetryAfterTest {
     assertEquals(pause(0), RetryAfter.read(text, THEN.plusSeconds(90)), "past");
   }
 
+  /** Two digits more than 50 years ahead are of the past (RFC 9110 section 5.6.7). */
+  @Test
+  void readsTwoDigitsOfAYearAsTheStandardSays() {
+    Instant now = Instant.parse("2026-03-01T08:00:00Z");
+    Instant ahead = Instant.parse("2070-03-01T08:00:00Z");
+    Optional<Duration> till = RetryAfter.read("Saturday, 01-Mar-70 08:00:00 GMT", now);
+    assertEquals(Optional.of(Duration.between(now, ahead)), till);
+    assertEquals(pause(0), RetryAfter.read("Saturday, 01-Mar-80 08:00:00 GMT", now));
+  }
+
   @Test
   void readsSeconds() {
     assertEquals(pause(0), RetryAfter.read("0", THEN));

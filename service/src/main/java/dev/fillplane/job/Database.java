@@ -96,7 +96,7 @@ final class Database implements AutoCloseable {
   }
 
   /** Runs statements of which each stands alone. */
-  <T> T read(Work<T> work) {
+  <T> T run(Work<T> work) {
     try (Connection connection = pool.getConnection()) {
       return work.run(connection);
     } catch (SQLException e) {

@@ -29,11 +29,11 @@ final class EndMessages implements AutoCloseable {
 
   /** Tries to tell of a job once; empty where it is forgotten or has nobody to tell. */
   Optional<Delivery> send(String id) {
-    Optional<JobRow> job = database.read(connection -> JobTable.find(connection, id));
+    Optional<JobRow> job = database.run(connection -> JobTable.find(connection, id));
     if (job.isEmpty() || job.get().terms().webhook().isEmpty()) {
       return Optional.empty();
     }
-    int[] counts = database.read(connection -> UnitTable.counts(connection, id));
+    int[] counts = database.run(connection -> UnitTable.counts(connection, id));
     JobState state =
         job.get().state(counts[UnitState.PLANNED.ordinal()], counts[UnitState.FAILED.ordinal()]);
     URI url = URI.create(job.get().terms().webhook().get().url());

@@ -64,7 +64,7 @@ final class JobStore {
   }
 
   Optional<JobStatus> status(String caller, String id) {
-    return database.read(
+    return database.run(
         connection -> {
           Optional<JobRow> job = find(connection, caller, id);
           if (job.isEmpty()) {
@@ -98,7 +98,7 @@ final class JobStore {
   }
 
   Optional<List<UnitRow>> rows(String caller, String id, int from, int most) {
-    return database.read(
+    return database.run(
         connection ->
             find(connection, caller, id).isEmpty()
                 ? Optional.empty()
@@ -106,12 +106,12 @@ final class JobStore {
   }
 
   Optional<JobOrder> order(String caller, String id) {
-    Optional<JobRow> job = database.read(connection -> find(connection, caller, id));
+    Optional<JobRow> job = database.run(connection -> find(connection, caller, id));
     if (job.isEmpty()) {
       return Optional.empty();
     }
     JobTerms terms = job.get().terms();
-    List<PooledOrder.Ordered> needs = database.read(connection -> UnitTable.needs(connection, id));
+    List<PooledOrder.Ordered> needs = database.run(connection -> UnitTable.needs(connection, id));
     return Optional.of(
         new JobOrder(
             terms.confidence(),

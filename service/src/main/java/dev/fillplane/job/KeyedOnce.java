@@ -48,7 +48,7 @@ final class KeyedOnce {
 
   private Optional<TakenJob> taken(String caller, Keyed keyed) {
     Optional<KeyTable.Row> row =
-        database.read(connection -> KeyTable.find(connection, caller, keyed.key()));
+        database.run(connection -> KeyTable.find(connection, caller, keyed.key()));
     if (row.isEmpty()) {
       return Optional.empty();
     }
@@ -75,7 +75,8 @@ final class KeyedOnce {
   private TakenJob hold(String caller, Keyed keyed, Taking taking) {
     String holder = UUID.randomUUID().toString();
     Instant now = Instant.now(clock);
-    if (!database.change(connection -> KeyTable.take(connection, caller, keyed, holder, now))) {
+    if (!database.run(
+        connection -> KeyTable.take(connection, caller, keyed, holder, now))) {
       return taken(caller, keyed).orElseThrow(() -> new KeyConflict(true));
     }
     try {

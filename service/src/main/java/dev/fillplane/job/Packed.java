@@ -13,9 +13,13 @@ final class Packed {
   private Packed() {}
 
   static byte[] pack(byte[] bytes) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream(bytes.length / 4 + 64);
+    return pack(bytes, 0, bytes.length);
+  }
+
+  static byte[] pack(byte[] bytes, int start, int length) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream(length / 4 + 64);
     try (GZIPOutputStream zip = new GZIPOutputStream(out)) {
-      zip.write(bytes);
+      zip.write(bytes, start, length);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

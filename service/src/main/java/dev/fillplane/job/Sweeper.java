@@ -16,7 +16,7 @@ final class Sweeper {
 
   void sweep() {
     Instant now = Instant.now(clock);
-    for (String id : database.read(connection -> JobTable.expired(connection, now))) {
+    for (String id : database.run(connection -> JobTable.expired(connection, now))) {
       database.change(
           connection -> {
             JobTasks.drop(connection, id);

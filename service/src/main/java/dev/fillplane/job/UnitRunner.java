@@ -27,7 +27,7 @@ final class UnitRunner {
 
   void run(String job, int unit) {
     Optional<byte[]> request =
-        database.read(connection -> UnitTable.waiting(connection, job, unit));
+        database.run(connection -> UnitTable.waiting(connection, job, unit));
     if (request.isPresent()) {
       UnitAnswer answer = planner.plan(request.get());
       database.change(
@@ -37,7 +37,7 @@ final class UnitRunner {
           });
     }
     // Only now, when the answer is there for all to see: of the last two, one sees the other's.
-    if (!database.read(connection -> UnitTable.someWait(connection, job))) {
+    if (!database.run(connection -> UnitTable.someWait(connection, job))) {
       endJob(job);
     }
   }

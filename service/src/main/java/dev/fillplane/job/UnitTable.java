@@ -26,7 +26,7 @@ final class UnitTable {
         insert.setInt(2, i);
         insert.setString(3, units.get(i).reference());
         insert.setInt(4, UnitState.WAITING.ordinal());
-        insert.setBytes(5, Packed.pack(units.get(i).body()));
+        insert.setBytes(5, units.get(i).packed());
         insert.addBatch();
         if (i % BATCH == BATCH - 1 || i == units.size() - 1) {
           insert.executeBatch();

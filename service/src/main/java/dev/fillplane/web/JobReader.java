@@ -13,7 +13,6 @@ import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.web.json.Json;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -80,7 +79,7 @@ final class JobReader {
         int start = offset(in.currentTokenLocation().getByteOffset());
         Optional<String> reference = reference(in);
         int end = offset(in.currentLocation().getByteOffset());
-        units.add(LIST.at(i), reference, Arrays.copyOfRange(body, start, end));
+        units.add(LIST.at(i), reference, body, start, end);
       } else {
         units.addNone(LIST.at(i));
         in.skipChildren();
@@ -144,7 +143,7 @@ final class JobReader {
       if (in.nextToken() == JsonToken.START_OBJECT) {
         Optional<String> reference = reference(in);
         if (in.nextToken() == null) {
-          units.add(LINES.at(line), reference, Arrays.copyOfRange(body, start, end));
+          units.add(LINES.at(line), reference, body, start, end);
           return;
         }
       }

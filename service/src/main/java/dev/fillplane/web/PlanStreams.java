@@ -69,7 +69,15 @@ final class PlanStreams implements AutoCloseable {
     }
   }
 
-  private static void deliver(LineRun run, StreamedAnswers answers, Optional<String> id)
+  private static void deliver(LineRun run, StreamedAnswers answers, Optional<String> id) {
+    try {
+      deliverAll(run, answers, id);
+    } catch (IOException e) {
+      LOG.debug("the caller of request {} is gone", id.orElseThrow(), e);
+    }
+  }
+
+  private static void deliverAll(LineRun run, StreamedAnswers answers, Optional<String> id)
       throws IOException {
     try {
       run.deliver(answers);
@@ -78,9 +86,6 @@ final class PlanStreams implements AutoCloseable {
         throw new Refusal(why(e.getCause()), Map.of());
       }
       answers.accept(PlanLines.refused(e.line(), why(e.getCause()), id));
-    } catch (IOException e) {
-      LOG.debug("the caller of request {} is gone", id.orElseThrow(), e);
-      return;
     }
     answers.end();
   }

@@ -40,8 +40,9 @@ final class UnitList {
    *
    * @param place of it in the request
    * @param reference what it tells as such, if it is a text
+   * @param body in which it stands, from {@code start} to before {@code end}
    */
-  void add(Place place, Optional<String> reference, byte[] body) {
+  void add(Place place, Optional<String> reference, byte[] body, int start, int end) {
     size++;
     Place told = place.at(REFERENCE);
     if (reference.isEmpty()) {
@@ -53,7 +54,7 @@ final class UnitList {
       findings.error("reference-taken", told, REFERENCE, reference.get());
       faults.add(Problem.Fault.of(findings.errors().get(0), UnitSystem.METRIC));
     } else {
-      requests.add(new UnitRequest(reference.get(), body));
+      requests.add(UnitRequest.of(reference.get(), body, start, end));
     }
   }
 

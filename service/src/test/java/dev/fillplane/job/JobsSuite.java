@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -68,7 +69,8 @@ abstract class JobsSuite {
   }
 
   static UnitRequest unit(String text) {
-    return new UnitRequest(text, text.getBytes(StandardCharsets.UTF_8));
+    byte[] body = text.getBytes(StandardCharsets.UTF_8);
+    return UnitRequest.of(text, body, 0, body.length);
   }
 
   static String accept(Jobs jobs, List<UnitRequest> units) {
@@ -239,6 +241,22 @@ abstract class JobsSuite {
     assertTrue(second.stillRunning());
     go.countDown();
     assertEquals(first.get().id(), accept(jobs, "me", "key", "body").id());
+  }
+
+  /** Of two that come at the very same time; the loser's connection is of use afterwards. */
+  @Test
+  void aKeyIsTakenByOne() {
+    Keyed key = new Keyed("key", "body");
+    Instant now = Instant.now();
+    try (Database database = Database.open(store(), 1)) {
+      boolean one = database.run(c -> KeyTable.take(c, "me", key, "one", now));
+      boolean two = database.run(c -> KeyTable.take(c, "me", key, "two", now));
+      assertTrue(one);
+      assertFalse(two);
+      assertEquals(
+          "one",
+          database.run(connection -> KeyTable.find(connection, "me", "key")).get().holder());
+    }
   }
 
   /** Whoever comes back late finds its key taken over, and leaves no second job. */

@@ -27,7 +27,7 @@ final class StreamCall implements AutoCloseable {
     socket.setSoTimeout(PATIENCE_MILLIS);
     socket.setTcpNoDelay(true);
     write(
-        "POST /v1/plan-streams HTTP/1.1\r\nHost: x\r\nContent-Type: application/x-ndjson\r\n"
+        "POST /v1/plan-streams HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Type: application/x-ndjson\r\n"
             + "Transfer-Encoding: chunked\r\n"
             + String.join("", List.of(headers).stream().map(line -> line + "\r\n").toList())
             + "\r\n");

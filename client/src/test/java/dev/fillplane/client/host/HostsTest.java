@@ -52,6 +52,21 @@ class HostsTest {
     assertInstanceOf(Fitting.class, host);
   }
 
+  /** Has the name of another. */
+  public static final class Twin extends Named {
+    /** As ServiceLoader makes it. */
+    public Twin() {
+      super("fitting", Host.VERSION);
+    }
+  }
+
+  @Test
+  void refusesToChoose() {
+    String several =
+        message(() -> Hosts.find("fitting"), Fitting.class.getName(), Twin.class.getName());
+    assertTrue(several.contains("several hosts \"fitting\""), several);
+  }
+
   @Test
   void tellsWhichHostsThereAre() {
     String none = message(() -> Hosts.find("other"), Fitting.class.getName());

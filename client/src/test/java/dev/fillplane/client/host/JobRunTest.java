@@ -68,7 +68,7 @@ class JobRunTest {
     TestHost host = new TestHost(3);
     host.stopAfterLooks = 1;
     try (StubEstimator service =
-        new StubEstimator(asked -> asked.contains("/plans") ? HALF : job(asked, 3))) {
+        new StubEstimator(asked -> asked.contains("/plans") ? HALF : job(asked, 10))) {
       RunSummary summary = new HostRun(service.client()).job(host, Duration.ofHours(1));
       assertTrue(summary.cancelled());
       assertEquals(1, summary.done());
