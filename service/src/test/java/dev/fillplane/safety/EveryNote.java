@@ -51,7 +51,11 @@ final class EveryNote {
 
   private static Stream<Jobs> work() {
     return Stream.of(
-        job().gypsum().opening(Optional.empty(), 0.01), job().carry(20), job().grind(40), job().bags(0, 0).grind(8), job().pump());
+        job().gypsum().opening(Optional.empty(), 0.01),
+        job().carry(20),
+        job().grind(40),
+        job().bags(0, 0).grind(8),
+        job().pump());
   }
 
   private static Jobs wood() {
