@@ -141,8 +141,7 @@ final class Browser implements AutoCloseable {
 
   boolean scrollsSideways() {
     return (Boolean)
-        run(
-            "return document.documentElement.scrollWidth > document.documentElement.clientWidth");
+        run("return document.documentElement.scrollWidth > document.documentElement.clientWidth");
   }
 
   void until(Supplier<Boolean> condition, Supplier<String> otherwise) {

@@ -183,7 +183,8 @@ class PageIT {
     browser.find("#save-batches").click();
     assertTrue(Files.readString(browser.saved("batches.csv")).startsWith("bay,"));
     browser.find("#save-sheet").click();
-    assertEquals("%PDF", new String(Files.readAllBytes(browser.saved("pour-sheet.pdf")), 0, 4, ISO_8859_1));
+    assertEquals(
+        "%PDF", new String(Files.readAllBytes(browser.saved("pour-sheet.pdf")), 0, 4, ISO_8859_1));
   }
 
   @Test
