@@ -78,7 +78,8 @@ class KeyCommandTest {
     String text = says(0, "make --name shop --scope browser --origin https://shop.example").get(0);
     String line = says(0, "list").get(0);
     String id = KeyFile.read(file()).get(0).id();
-    assertTrue(line.matches(id + "  shop  browser  https://shop.example  \\d{4}-\\d\\d-\\d\\d"), line);
+    assertTrue(
+        line.matches(id + "  shop  browser  https://shop.example  \\d{4}-\\d\\d-\\d\\d"), line);
     assertFalse(line.contains(text.substring(text.length() - 43)), line);
   }
 

@@ -46,7 +46,8 @@ class AccessTest {
     for (String name : List.of("localhost", "127.0.0.1:8080", "LOCALHOST:1", "[::1]:8080")) {
       assertEquals(200, called(name).statusCode(), name);
     }
-    for (String name : List.of("rebound.example", "localhost.example:80", "10.0.0.1", "a_b", "::1")) {
+    for (String name :
+        List.of("rebound.example", "localhost.example:80", "10.0.0.1", "a_b", "::1")) {
       Response answer = called(name);
       assertEquals(403, answer.statusCode(), name);
       assertEquals("urn:fillplane:problem:forbidden", answer.path("type"));

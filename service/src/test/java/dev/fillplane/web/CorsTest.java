@@ -69,8 +69,7 @@ class CorsTest {
         "/v1/capabilities"
       })
   void cataloguesMayBeRead(String path) {
-    assertEquals(
-        "GET", preflight(SHOP, "GET", path).header("Access-Control-Allow-Methods"));
+    assertEquals("GET", preflight(SHOP, "GET", path).header("Access-Control-Allow-Methods"));
     Response answer = RunningService.given(server).header("Origin", SHOP).get(path);
     assertEquals(200, answer.statusCode());
     assertEquals(SHOP, answer.header(ALLOWED));
@@ -131,7 +130,9 @@ class CorsTest {
     assertEquals("Origin", answer.header("Vary"));
   }
 
-  /** Answers that are the same for everybody still vary, or a cache gives one page that of another. */
+  /**
+   * Answers that are the same for everybody still vary, or a cache gives one page that of another.
+   */
   @Test
   void answersVaryWithoutAnOriginAsWell() {
     Response answer = RunningService.given(server).get("/v1/methods");

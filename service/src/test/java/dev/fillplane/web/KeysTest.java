@@ -112,22 +112,30 @@ class KeysTest {
 
   @ParameterizedTest
   @CsvSource({
-    "calculate, /v1/methods, 200", "jobs, /v1/methods, 200", "browser, /v1/methods, 200",
-    "calculate, /v1/capabilities, 200", "browser, /v1/capabilities, 200",
+    "calculate, /v1/methods, 200",
+    "jobs, /v1/methods, 200",
+    "browser, /v1/methods, 200",
+    "calculate, /v1/capabilities, 200",
+    "browser, /v1/capabilities, 200",
     "browser, /v1/tolerances/aci-117-flat, 200",
-    "calculate, /v1/bag-counts, 200", "jobs, /v1/bag-counts, 403", "browser, /v1/bag-counts, 200",
-    "calculate, /v1/elevations, 200", "jobs, /v1/elevations, 403",
-    "browser, /v1/elevations, 403", "browser, /v1/elevations/, 403",
-    "browser, /v1/bag-counts/, 200", "jobs, /v1/elevations/, 403",
+    "calculate, /v1/bag-counts, 200",
+    "jobs, /v1/bag-counts, 403",
+    "browser, /v1/bag-counts, 200",
+    "calculate, /v1/elevations, 200",
+    "jobs, /v1/elevations, 403",
+    "browser, /v1/elevations, 403",
+    "browser, /v1/elevations/, 403",
+    "browser, /v1/bag-counts/, 200",
+    "jobs, /v1/elevations/, 403",
   })
   void scopes(String scope, String path, int status) {
-    NewKey key =
-        scope.equals("calculate") ? CALCULATE : scope.equals("jobs") ? JOBS : BROWSER;
+    NewKey key = scope.equals("calculate") ? CALCULATE : scope.equals("jobs") ? JOBS : BROWSER;
     RequestSpecification request =
         RunningService.to(server)
             .header("Authorization", "Bearer " + key.text())
             .header("Origin", SHOP);
-    Response answer = path.contains("bag-") || path.contains("elev") ? post(request, path) : request.get(path);
+    Response answer =
+        path.contains("bag-") || path.contains("elev") ? post(request, path) : request.get(path);
     assertEquals(status, answer.statusCode(), answer.asString());
   }
 
@@ -238,8 +246,7 @@ class KeysTest {
     FillplaneClient stranger = FillplaneClient.at(uri).build();
     CataloguesApi closed = stranger.api(CataloguesApi::new);
     ProblemException refusal =
-        Assertions.assertThrows(
-            ProblemException.class, () -> stranger.call(closed::listMethods));
+        Assertions.assertThrows(ProblemException.class, () -> stranger.call(closed::listMethods));
     assertEquals(401, refusal.status());
   }
 

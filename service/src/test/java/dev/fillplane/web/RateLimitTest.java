@@ -36,7 +36,8 @@ class RateLimitTest {
               Problems.handle(config);
               config.routes.get("/address/{it}", it -> limit.count(it, it.pathParam("it")));
               config.routes.get("/own", context -> limit.count(context, key(OptionalInt.of(1))));
-              config.routes.get("/usual", context -> limit.count(context, key(OptionalInt.empty())));
+              config.routes.get(
+                  "/usual", context -> limit.count(context, key(OptionalInt.empty())));
             });
     server.start("127.0.0.1", 0);
   }

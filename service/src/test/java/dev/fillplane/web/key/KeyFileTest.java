@@ -48,12 +48,10 @@ class KeyFileTest {
   @Test
   void keepsItsReaders() throws IOException {
     KeyFile.write(file, List.of());
-    assertEquals(
-        PosixFilePermissions.fromString("rw-------"), Files.getPosixFilePermissions(file));
+    assertEquals(PosixFilePermissions.fromString("rw-------"), Files.getPosixFilePermissions(file));
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r-----"));
     KeyFile.write(file, List.of());
-    assertEquals(
-        PosixFilePermissions.fromString("rw-r-----"), Files.getPosixFilePermissions(file));
+    assertEquals(PosixFilePermissions.fromString("rw-r-----"), Files.getPosixFilePermissions(file));
     try (var files = Files.list(folder)) {
       assertEquals(List.of(file), files.toList());
     }

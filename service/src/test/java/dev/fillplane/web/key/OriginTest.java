@@ -26,9 +26,18 @@ class OriginTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "*", "null", "", "shop.example", "https://", "https://shop.example/",
-        "https://shop.example/bags", "https://shop.example?x", "https://me@shop.example",
-        "https://*.shop.example", "file:///bags.html", "https://two words"
+        "*",
+        "null",
+        "",
+        "shop.example",
+        "https://",
+        "https://shop.example/",
+        "https://shop.example/bags",
+        "https://shop.example?x",
+        "https://me@shop.example",
+        "https://*.shop.example",
+        "file:///bags.html",
+        "https://two words"
       })
   void othersAreNone(String told) {
     assertThrows(IllegalArgumentException.class, () -> Origin.of(told));
