@@ -71,8 +71,8 @@ public final class DepthMap {
   }
 
   /** The usual layers as a part of a page, without a title block, as large as fits, mm. */
-  static Markup onPage(PlanRequest request, Plan plan, double width, double height) {
-    return new DepthMap(request, plan, Layer.USUAL, Frame.PAGE)
+  static Markup onPage(PlanRequest request, Plan plan, Frame frame, double width, double height) {
+    return new DepthMap(request, plan, Layer.USUAL, frame)
         .document((across, down) -> PictureSize.within(width, height, across, down));
   }
 

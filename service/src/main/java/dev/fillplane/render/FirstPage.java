@@ -18,6 +18,11 @@ final class FirstPage {
   /** What stands above the map takes so much of the page, mm. */
   private static final double ABOVE_MAP = 90;
 
+  /** Size of the numbers and the width that there is for them, pt. */
+  private static final double LARGE = 22;
+
+  private static final double CELL = 94;
+
   /** Water so much off what suits the sheet is worth a word, K. */
   private static final double OFF = 1;
 
@@ -39,6 +44,11 @@ final class FirstPage {
     page.numbers();
     page.map();
     return page.html;
+  }
+
+  /** Whether the paper is turned for it. */
+  static boolean isTurned(PageInput input) {
+    return Frame.page(Layout.extent(input.request().rooms())) == Frame.TURNED_PAGE;
   }
 
   private void titleBlock() {
@@ -161,15 +171,19 @@ final class FirstPage {
   private void number(String name, String value, String more) {
     html.open("li");
     html.text("span", name, "class", "name");
-    html.text("strong", value, "class", value.length() > 9 ? "long" : "short");
+    html.text("strong", value, "class", Lettering.width(value, LARGE) > CELL ? "long" : "short");
     html.text("span", more, "class", "more");
     html.close("li");
   }
 
   private void map() {
     html.open("div", "class", "picture");
-    double down = input.paper().down() - ABOVE_MAP;
-    html.add(DepthMap.onPage(input.request(), plan, input.paper().across(), down));
+    Paper paper = input.paper();
+    boolean turned = isTurned(input);
+    double across = turned ? paper.turnedAcross() : paper.across();
+    double down = (turned ? paper.turnedDown() : paper.down()) - ABOVE_MAP;
+    Frame frame = turned ? Frame.TURNED_PAGE : Frame.PAGE;
+    html.add(DepthMap.onPage(input.request(), plan, frame, across, down));
     html.close("div");
   }
 }

@@ -1,5 +1,7 @@
 package dev.fillplane.render;
 
+import org.locationtech.jts.geom.Envelope;
+
 /**
  * The sheet that a map is laid out on.
  *
@@ -18,6 +20,16 @@ record Frame(double width, double edge, double head, double usual, double high, 
 
   /** A picture on a page that tells the rest: narrower, so that its texts are larger on paper. */
   static final Frame PAGE = new Frame(780, 3, 0, 560, 700, Paper.FONTS);
+
+  /** The same on a page that is turned, for floors that are much wider than high. */
+  static final Frame TURNED_PAGE = new Frame(1140, 3, 0, 230, 230, Paper.FONTS);
+
+  private static final double WIDE = 2.5;
+
+  /** The page for a floor of some extent. */
+  static Frame page(Envelope extent) {
+    return extent.getWidth() > WIDE * extent.getHeight() ? TURNED_PAGE : PAGE;
+  }
 
   /** Height at which the map begins, px. */
   double top() {

@@ -119,7 +119,7 @@ final class GuideTables {
             ? ""
             : "; rip to " + input.heights().full(rail.ripWidth());
     String out = rail.out().isPresent() ? "; comes out as number " + rail.out().getAsInt() : "";
-    return "Rail "
+    return "Rail R"
         + rail.id()
         + " in bay "
         + rail.bay()

@@ -25,18 +25,24 @@ record Layout(Frame frame, View view, boolean legendBeside) {
   }
 
   static Layout of(List<Room> rooms, Frame frame) {
-    Envelope extent = new Envelope();
-    for (Room room : rooms) {
-      for (List<Position> ring : room.outline().rings()) {
-        ring.forEach(p -> extent.expandToInclude(p.x(), p.y()));
-      }
-    }
+    Envelope extent = extent(rooms);
     double width = Math.max(SMALLEST_EXTENT, extent.getWidth());
     double height = Math.max(SMALLEST_EXTENT, extent.getHeight());
     boolean beside = scale(frame, width, height, false) < GAIN * scale(frame, width, height, true);
     double scale = scale(frame, width, height, beside);
     double left = frame.edge() + (across(frame, beside) - width * scale) / 2;
     return new Layout(frame, new View(extent, scale, left, frame.top() + Sheet.MARGIN), beside);
+  }
+
+  /** The box of the rooms on plan. */
+  static Envelope extent(List<Room> rooms) {
+    Envelope extent = new Envelope();
+    for (Room room : rooms) {
+      for (List<Position> ring : room.outline().rings()) {
+        ring.forEach(p -> extent.expandToInclude(p.x(), p.y()));
+      }
+    }
+    return extent;
   }
 
   private static double across(Frame frame, boolean beside) {

@@ -2,7 +2,7 @@ package dev.fillplane.render;
 
 import dev.fillplane.quantity.UnitSystem;
 
-/** Sizes of paper that sheets are printed on, upright. */
+/** Sizes of paper that sheets are printed on. */
 public enum Paper {
   /** ISO 216. */
   A4("A4", 210, 297),
@@ -45,5 +45,15 @@ public enum Paper {
   /** Height to print on, mm. */
   double down() {
     return height - MARGIN - FOOT;
+  }
+
+  /** Width to print on where the paper is turned, mm. */
+  double turnedAcross() {
+    return height - 2 * MARGIN;
+  }
+
+  /** Height to print on where the paper is turned, mm. */
+  double turnedDown() {
+    return width - MARGIN - FOOT;
   }
 }

@@ -57,18 +57,21 @@ final class PersonLanes {
     int first = 0;
     for (int i = 1; i <= batches.size(); i++) {
       if (i == batches.size() || !batches.get(i).bay().equals(batches.get(first).bay())) {
-        bay(batches.get(first), batches.get(i - 1), top);
+        double end = batches.get(i - 1).placed();
+        double next = i == batches.size() ? end : batches.get(i).mixStart();
+        bay(batches.get(first), Math.min(end, next), top);
         first = i;
       }
     }
   }
 
-  private void bay(Batch first, Batch last, double top) {
-    if (!stretch.shows(first.mixStart(), last.placed())) {
+  /** A bay lasts until the bags of the next one are opened. */
+  private void bay(Batch first, double end, double top) {
+    if (!stretch.shows(first.mixStart(), end)) {
       return;
     }
     double x = stretch.x(first.mixStart());
-    double width = stretch.x(last.placed()) - x;
+    double width = stretch.x(end) - x;
     svg.leaf(
         "path",
         "d",

@@ -18,6 +18,9 @@ public final class PourPage {
 
   private static final String STYLE = style();
 
+  /** Frame and padding of the verdict, left and right together, mm. */
+  private static final double VERDICT_EDGES = 9;
+
   private final PageInput input;
   private final boolean paged;
   private final Markup html = new Markup();
@@ -52,7 +55,7 @@ public final class PourPage {
     if (paged) {
       foot("div");
     }
-    page("first", FirstPage.write(input));
+    page(FirstPage.isTurned(input) ? "first turned" : "first", FirstPage.write(input));
     page("order", OrderPage.write(input));
     page("set-out", SetOutPage.write(input));
     page("care", CarePage.write(input));
@@ -65,12 +68,25 @@ public final class PourPage {
     html.leaf("meta", "name", "description", "content", "How to pour " + input.name());
     html.leaf("meta", "name", "subject", "content", "How to pour " + input.name());
     html.leaf("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-    html.style("@page { size: " + input.paper().css() + "; }\n" + STYLE);
+    html.style(STYLE + sizes());
     html.close("head");
   }
 
-  private void page(String name, Markup content) {
-    html.open("section", "id", name, "class", "page " + name).add(content);
+  /** What is turned is as wide as told, since a layout takes the width of its first page. */
+  private String sizes() {
+    Paper paper = input.paper();
+    String wide = Markup.number(paper.turnedAcross() - VERDICT_EDGES);
+    return "@page { size: "
+        + paper.css()
+        + "; }\n@page turned { size: "
+        + paper.css()
+        + " landscape; }\n.turned .verdict, .turned .five { width: "
+        + wide
+        + "mm; }\n";
+  }
+
+  private void page(String kind, Markup content) {
+    html.open("section", "class", "page " + kind).add(content);
     if (!paged) {
       foot("footer");
     }

@@ -8,6 +8,9 @@ import java.util.List;
 /** What is done and set out before the pour: grinding, what is kept open, pins, rails, dams. */
 final class SetOutPage {
 
+  /** Most height of the map, mm. */
+  private static final double MAP = 165;
+
   private final PageInput input;
   private final Plan plan;
   private final Figures figures;
@@ -28,12 +31,19 @@ final class SetOutPage {
             + " as it is.",
         "class",
         "small");
+    page.primer();
+    page.map();
     page.ground();
     page.keptOpen();
-    page.primer();
     page.html.add(GuideTables.pins(input)).add(GuideTables.rails(input));
     page.html.add(StopTables.dams(input)).add(StopTables.joints(input));
     return page.html;
+  }
+
+  private void map() {
+    html.open("div", "class", "picture row");
+    html.add(SetOutMap.onPage(input, input.paper().across(), MAP));
+    html.close("div");
   }
 
   private void ground() {

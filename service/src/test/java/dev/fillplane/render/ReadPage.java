@@ -57,8 +57,8 @@ record ReadPage(Document document) {
     return all(name).stream().map(Element::getTextContent).toList();
   }
 
-  List<String> ids(String name) {
-    return all(name).stream().map(element -> element.getAttribute("id")).toList();
+  List<String> kinds(String name) {
+    return all(name).stream().map(element -> element.getAttribute("class")).toList();
   }
 
   String text() {
