@@ -11,7 +11,7 @@ import picocli.CommandLine.IVersionProvider;
     description = "Plans a self-levelling underlayment pour.",
     mixinStandardHelpOptions = true,
     versionProvider = Main.VersionProvider.class,
-    subcommands = {ServeCommand.class, DemoCommand.class, PlanCommand.class})
+    subcommands = {ServeCommand.class, KeyCommand.class, DemoCommand.class, PlanCommand.class})
 public final class Main {
 
   private Main() {}
@@ -19,7 +19,12 @@ public final class Main {
   /** Runs a command and exits with its code: 0 done, 1 findings prevent an answer, 2 usage. */
   public static void main(String[] arguments) {
     System.setProperty("java.awt.headless", "true");
-    System.exit(new CommandLine(new Main()).execute(arguments));
+    System.exit(command().execute(arguments));
+  }
+
+  /** The whole command line; words of options may be written in small letters. */
+  static CommandLine command() {
+    return new CommandLine(new Main()).setCaseInsensitiveEnumValuesAllowed(true);
   }
 
   static final class VersionProvider implements IVersionProvider {

@@ -1,2 +1,2 @@
-/** The command line: serve, demo, plan. */
+/** The command line: serve, key, demo, plan. */
 package dev.fillplane.app;

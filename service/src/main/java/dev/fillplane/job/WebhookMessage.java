@@ -16,8 +16,7 @@ import java.util.Map;
  * @param timestamp when it happened
  * @param data few and short: ids, a state, a link
  */
-public record WebhookMessage(
-    String id, String type, Instant timestamp, Map<String, String> data) {
+public record WebhookMessage(String id, String type, Instant timestamp, Map<String, String> data) {
 
   private static final ObjectMapper JSON = new ObjectMapper();
 

@@ -11,7 +11,9 @@ import java.util.Optional;
  */
 public final class WebhookRetries {
 
-  /** The most by which a wait is stretched, so that many that failed together do not come together. */
+  /**
+   * The most by which a wait is stretched, so that many that failed together do not come together.
+   */
   static final double JITTER = 0.1;
 
   /** The longest wait that a receiver may ask for. */

@@ -56,9 +56,7 @@ public final class WebhookSecrets {
   /** The secrets of {@code tenant}: the one to show first, then those that are on their way out. */
   public List<WebhookSecret> of(String tenant) {
     byte[] purpose = (PURPOSE + tenant).getBytes(StandardCharsets.UTF_8);
-    return masters.stream()
-        .map(master -> new WebhookSecret(Hmac.sha256(master, purpose)))
-        .toList();
+    return masters.stream().map(master -> new WebhookSecret(Hmac.sha256(master, purpose))).toList();
   }
 
   private static byte[] master(String line, Path file) throws IOException {

@@ -23,8 +23,8 @@ public record WebhookTargets(boolean privateAddresses, boolean plainHttp) {
   }
 
   /**
-   * Finds what is wrong with an address of a receiver. Where its name leads to is looked at again at
-   * every connection, see {@link WebhookSender}.
+   * Finds what is wrong with an address of a receiver. Where its name leads to is looked at again
+   * at every connection, see {@link WebhookSender}.
    */
   public void check(String url, Place place, Findings findings) {
     URI uri;

@@ -1,6 +1,5 @@
 package dev.fillplane.web;
 
-import dev.fillplane.web.key.Key;
 import dev.fillplane.web.key.KeyBook;
 import dev.fillplane.web.key.Origin;
 import java.net.InetAddress;
@@ -48,23 +47,19 @@ public record Access(Optional<KeyBook> keys, boolean open, List<String> origins)
     return keys.map(book -> book.knowsOrigin(origin)).orElse(origins.contains(origin));
   }
 
-  /** Whether a page of {@code origin} may use {@code key}. */
-  static boolean mayUse(Key key, Optional<String> origin) {
-    return origin.isPresent() && key.origins().contains(origin.get());
-  }
-
   /**
-   * Checks that nobody from elsewhere is let in by oversight.
+   * Checks that nobody from elsewhere is let in by oversight, before the service listens.
    *
    * @throws IllegalArgumentException if {@code host} can be reached from elsewhere, no keys are
    *     asked for, and nobody said that this is meant
    */
-  void check(String host) {
+  public void check(String host) {
     if (keys.isEmpty() && !open && !isLoopback(host)) {
       throw new IllegalArgumentException(
           "Without keys the service listens on this machine only, and "
               + host
-              + " can be reached from elsewhere.");
+              + " can be reached from elsewhere. Start it with --keys FILE, or with --without-keys"
+              + " if anybody who reaches it may call.");
     }
   }
 

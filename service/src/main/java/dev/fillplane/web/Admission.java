@@ -42,6 +42,9 @@ final class Admission {
     }
     Key key = key(context);
     Caller.note(context, key);
+    if (!isOfItsPages(context, key)) {
+      Cors.withdraw(context);
+    }
     limit.count(context, key);
     checkScope(context, key);
   }
@@ -69,15 +72,19 @@ final class Admission {
   }
 
   private static void checkScope(Context context, Key key) {
-    Set<Scope> enough = Operations.scopes(context.endpoint().path);
+    Set<Scope> enough = Operations.scopes(context.endpoints().matchedHttpEndpoint().path);
     if (key.scopes().stream().noneMatch(enough::contains)) {
       throw tooNarrow(enough);
     }
-    Optional<String> origin = Optional.ofNullable(context.header(Cors.ORIGIN));
-    if (key.scopes().equals(List.of(Scope.BROWSER)) && !Access.mayUse(key, origin)) {
+    if (key.scopes().contains(Scope.BROWSER) && !isOfItsPages(context, key)) {
       throw Refusal.of(
           Problem.Kind.FORBIDDEN, "This key may be used only by pages of the origins it names.");
     }
+  }
+
+  private static boolean isOfItsPages(Context context, Key key) {
+    String origin = context.header(Cors.ORIGIN);
+    return origin != null && key.origins().contains(origin);
   }
 
   private static Refusal tooNarrow(Set<Scope> enough) {

@@ -36,6 +36,11 @@ final class Cors {
     config.routes.before(path, context -> answer(context, method));
   }
 
+  /** Keeps an answer from the page that asked, as its key is not for pages of that origin. */
+  static void withdraw(Context context) {
+    context.removeHeader(ALLOWED);
+  }
+
   private void answer(Context context, String method) {
     context.res().addHeader("Vary", ORIGIN);
     String origin = context.header(ORIGIN);

@@ -152,6 +152,46 @@ class CommandLineIT {
     }
   }
 
+  @Test
+  void serveRefusesToListenElsewhereByOversight() throws Exception {
+    Ended elsewhere = run("serve", "--host", "0.0.0.0", "--port", "0");
+    assertEquals(2, elsewhere.code());
+    assertTrue(elsewhere.err().contains("--without-keys"), elsewhere.err());
+    Ended both = run("serve", "--keys", "keys.json", "--without-keys");
+    assertEquals(2, both.code());
+    Ended missing = run("serve", "--keys", folder.resolve("keys.json").toString());
+    assertEquals(2, missing.code());
+    assertTrue(missing.err().contains("There is no file of keys"), missing.err());
+  }
+
+  @Test
+  void keyIsMadeUsedAndRevoked() throws Exception {
+    String keys = folder.resolve("keys.json").toString();
+    Ended made = run("key", "make", "--keys", keys, "--name", "site");
+    String key = made.out().lines().findFirst().orElseThrow().substring("Key: ".length());
+    Process process = start("serve", "--host", "0.0.0.0", "--port", "0", "--keys", keys);
+    try (BufferedReader out =
+        new BufferedReader(
+            new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
+      String port = out.readLine().replaceAll(".*:", "");
+      URI methods = URI.create("http://127.0.0.1:" + port + "/v1/methods");
+      assertEquals(401, status(methods, "none"));
+      assertEquals(200, status(methods, key));
+      assertEquals(0, run("key", "revoke", "--keys", keys, key.substring(3, 15)).code());
+      assertEquals(401, status(methods, key));
+    } finally {
+      process.destroyForcibly();
+    }
+  }
+
+  private static int status(URI uri, String key) throws Exception {
+    HttpRequest request =
+        HttpRequest.newBuilder(uri).header("Authorization", "Bearer " + key).build();
+    return HttpClient.newHttpClient()
+        .send(request, HttpResponse.BodyHandlers.discarding())
+        .statusCode();
+  }
+
   // --- how
 
   private static void says(Ended ended, String... texts) {

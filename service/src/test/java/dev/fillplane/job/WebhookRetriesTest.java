@@ -16,7 +16,14 @@ class WebhookRetriesTest {
   /** Source: Standard Webhooks 1.0.0, "Deliverability and reliability", example retry schedule. */
   @ParameterizedTest
   @CsvSource({
-    "1, PT5S", "2, PT5M", "3, PT30M", "4, PT2H", "5, PT5H", "6, PT10H", "7, PT14H", "8, PT20H",
+    "1, PT5S",
+    "2, PT5M",
+    "3, PT30M",
+    "4, PT2H",
+    "5, PT5H",
+    "6, PT10H",
+    "7, PT14H",
+    "8, PT20H",
     "9, PT24H"
   })
   void schedule(int attempts, Duration wait) {

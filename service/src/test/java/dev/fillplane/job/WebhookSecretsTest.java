@@ -27,8 +27,7 @@ class WebhookSecretsTest {
     Path file = folder.resolve("data/master");
     List<String> made = texts(WebhookSecrets.open(file), "local");
     assertEquals(made, texts(WebhookSecrets.open(file), "local"));
-    assertEquals(
-        PosixFilePermissions.fromString("rw-------"), Files.getPosixFilePermissions(file));
+    assertEquals(PosixFilePermissions.fromString("rw-------"), Files.getPosixFilePermissions(file));
     try (var files = Files.list(file.getParent())) {
       assertEquals(List.of(file), files.toList());
     }

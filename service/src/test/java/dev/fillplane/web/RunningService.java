@@ -31,6 +31,11 @@ final class RunningService {
     return open().filter(ANSWERS);
   }
 
+  /** The same to a server of its own settings. */
+  static RequestSpecification given(Server server) {
+    return to(server).filter(ANSWERS);
+  }
+
   /** A request that nothing is held against. */
   static RequestSpecification open() {
     return to(SERVER);

@@ -31,16 +31,7 @@ public final class KeyFile {
    * @throws IOException with a sentence for people if it cannot be read or something in it is wrong
    */
   public static List<Key> read(Path file) throws IOException {
-    byte[] bytes = Files.readAllBytes(file);
-    List<JsonNode> entries;
-    try {
-      entries = Json.read(Json.tree(bytes), Content.class, UnitSystem.METRIC).keys();
-    } catch (JsonProcessingException e) {
-      throw new IOException("It is not the JSON of a file of keys.", e);
-    }
-    if (entries == null) {
-      throw new IOException("It has no list of keys.");
-    }
+    List<JsonNode> entries = entries(Files.readAllBytes(file));
     List<Key> keys = new ArrayList<>();
     Set<String> ids = new TreeSet<>();
     for (JsonNode entry : entries) {
@@ -51,6 +42,19 @@ public final class KeyFile {
       keys.add(key);
     }
     return keys;
+  }
+
+  private static List<JsonNode> entries(byte[] bytes) throws IOException {
+    Content content;
+    try {
+      content = Json.read(Json.tree(bytes), Content.class, UnitSystem.METRIC);
+    } catch (JsonProcessingException e) {
+      throw new IOException("It is not the JSON of a file of keys.", e);
+    }
+    if (content == null || content.keys() == null) {
+      throw new IOException("It has no list of keys.");
+    }
+    return content.keys();
   }
 
   private static Key key(JsonNode entry, int number) throws IOException {
