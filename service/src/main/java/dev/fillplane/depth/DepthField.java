@@ -1,10 +1,12 @@
 package dev.fillplane.depth;
 
+import dev.fillplane.surface.FloorPoints;
 import dev.fillplane.surface.FloorResiduals;
 import dev.fillplane.surface.FloorSample;
 import dev.fillplane.surface.Prisms;
 import dev.fillplane.target.Plane;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -165,6 +167,20 @@ public final class DepthField implements Depths {
   /** What is poured in each room, in the order of the rooms. */
   public List<Fill> rooms() {
     return byRoom.stream().map(DepthField::fill).toList();
+  }
+
+  /** Least and largest depth in each room, in the order of the rooms. */
+  public List<DepthRange> ranges() {
+    return IntStream.range(0, floor.rooms().size()).mapToObj(this::range).toList();
+  }
+
+  private DepthRange range(int room) {
+    FloorPoints points = floor.points(List.of(room));
+    DoubleSummaryStatistics depths =
+        IntStream.range(0, points.count())
+            .mapToDouble(i -> rule.at(room, points.x()[i], points.y()[i], points.elevation()[i]))
+            .summaryStatistics();
+    return new DepthRange(depths.getMin(), depths.getMax());
   }
 
   /** Rounding may leave a shade less than nothing. */

@@ -22,6 +22,11 @@ public enum Covering {
     return title;
   }
 
+  /** Whether it breaks where the floor bends. */
+  public boolean isTile() {
+    return this == TILE || this == TILE_LARGE;
+  }
+
   /** What it asks for; the covering's own instructions come first. */
   public Tolerance tolerance() {
     return Tolerances.find(tolerance).orElseThrow();

@@ -6,6 +6,7 @@ import dev.fillplane.material.Binder;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
+import dev.fillplane.room.BaseKind;
 import dev.fillplane.room.Room;
 import dev.fillplane.room.Substrate;
 import dev.fillplane.supply.Minimums;
@@ -18,7 +19,9 @@ final class BaseCautions {
 
   private BaseCautions() {}
 
-  static void warn(List<Room> rooms, DataSheet sheet, Findings findings) {
+  static void warn(PlanRequest request, DataSheet sheet, Findings findings) {
+    List<Room> rooms = request.premises().of(request.rooms());
+    boolean isolated = request.premises().isolatingPrimer().orElse(false);
     for (int i = 0; i < rooms.size(); i++) {
       Place place = ROOMS.at(i);
       Room room = rooms.get(i);
@@ -28,13 +31,19 @@ final class BaseCautions {
       if (room.built().isEmpty()) {
         findings.warning("age-unknown", place, "room", room.id());
       }
-      room.substrate().ifPresent(base -> warn(room, base, sheet, place.at("substrate"), findings));
+      boolean debonds = sheet.binder() == Binder.CEMENT && !isolated;
+      room.substrate()
+          .ifPresent(base -> warn(room, base, debonds, place.at("substrate"), findings));
+      if (room.hasBase(BaseKind.INSULATION)) {
+        Amount least = Amount.of(Minimums.FLOATING, Dimension.HEIGHT);
+        findings.warning("insulation-base", place, "room", room.id(), "minimum", least);
+      }
     }
   }
 
   private static void warn(
-      Room room, Substrate base, DataSheet sheet, Place place, Findings findings) {
-    if (base == Substrate.GYPSUM && sheet.binder() == Binder.CEMENT) {
+      Room room, Substrate base, boolean debonds, Place place, Findings findings) {
+    if (base == Substrate.GYPSUM && debonds) {
       findings.warning("cement-on-gypsum", place, "room", room.id());
     } else if (base == Substrate.GYPSUM) {
       findings.warning("gypsum-base", place, "room", room.id());

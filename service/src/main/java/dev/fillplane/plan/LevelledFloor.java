@@ -8,6 +8,8 @@ import dev.fillplane.depth.VolumeDraws;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
 import dev.fillplane.material.DataSheet;
+import dev.fillplane.room.Room;
+import dev.fillplane.supply.JoistSag;
 import dev.fillplane.supply.Minimums;
 import dev.fillplane.surface.FittedSurface;
 import dev.fillplane.surface.FloorResiduals;
@@ -34,7 +36,8 @@ final class LevelledFloor {
   static final int REALISATIONS = 200;
 
   private final PlanRequest request;
-  private final DataSheet sheet;
+  private final DataSheet stiffSheet;
+  private final double bowShare;
   private final FittedFloor fitted;
   private final RoomReadings readings;
   private final Elevations elevations;
@@ -55,17 +58,18 @@ final class LevelledFloor {
    */
   LevelledFloor(PlanRequest request, DataSheet sheet, Findings findings) {
     this.request = request;
-    this.sheet = sheet;
+    stiffSheet = sheet;
+    List<Room> rooms = request.premises().of(request.rooms());
     fitted = FittedFloor.of(request, findings);
     readings = fitted.readings();
     elevations = fitted.elevations();
     surface = fitted.surface();
     sample = fitted.sample();
     realisations = surface.realisations(polygons(), REALISATIONS, request.seed());
-    minimumDepth = request.target().minimumDepth().orElse(Minimums.depth(request.rooms(), sheet));
+    minimumDepth = request.target().minimumDepth().orElse(Minimums.depth(rooms, sheet));
     Minimums.check(
         request.target().minimumDepth(),
-        request.rooms(),
+        rooms,
         sheet,
         Place.root().at("target").at("minimumDepth"),
         findings);
@@ -74,7 +78,15 @@ final class LevelledFloor {
     findings.throwIfErrors();
     field = DepthField.of(sample, levels(target, request.target().grind().allowed()));
     draws = field.volumes(realisations);
+    bowShare = bowShare(rooms);
     readings.warnOfBoundSuspects(target, elevations, findings);
+  }
+
+  private double bowShare(List<Room> rooms) {
+    OptionalDouble span = request.premises().joistSpan();
+    return span.isPresent()
+        ? JoistSag.share(span.getAsDouble(), rooms, field.rooms(), stiffSheet)
+        : 0;
   }
 
   private FoundTarget find(TargetWish wish, Findings into) {
@@ -156,8 +168,21 @@ final class LevelledFloor {
     return target;
   }
 
+  /** The sheet as told. */
+  DataSheet stiffSheet() {
+    return stiffSheet;
+  }
+
+  /** What the bow of wood joists takes, as a share of what is poured over a stiff floor. */
+  double bowShare() {
+    return bowShare;
+  }
+
+  /** The sheet with what a bag adds to the pour, once the bow of wood joists has had its part. */
   DataSheet sheet() {
-    return sheet;
+    return bowShare > 0
+        ? stiffSheet.yielding(stiffSheet.yieldPerBag() / (1 + bowShare))
+        : stiffSheet;
   }
 
   FloorSample sample() {

@@ -31,6 +31,7 @@ import dev.fillplane.room.RoomCheck;
 import dev.fillplane.room.Substrate;
 import dev.fillplane.safety.Note;
 import dev.fillplane.safety.PremisesCheck;
+import dev.fillplane.safety.RoomPour;
 import dev.fillplane.safety.SafetyInput;
 import dev.fillplane.safety.SafetyNotes;
 import dev.fillplane.screed.Pin;
@@ -41,6 +42,7 @@ import dev.fillplane.supply.BagDrivers;
 import dev.fillplane.supply.BagOdds;
 import dev.fillplane.supply.Bags;
 import dev.fillplane.supply.Driver;
+import dev.fillplane.supply.JoistBow;
 import dev.fillplane.supply.Lift;
 import dev.fillplane.supply.Quantities;
 import dev.fillplane.supply.Supplies;
@@ -119,8 +121,8 @@ public final class Planner {
         .ifPresent(prices -> PricesCheck.check(prices, ROOT.at("target").at("prices"), findings));
     RoomCheck.check(request.rooms(), ROOT.at("rooms"), findings);
     FeatureCheck.check(request.features(), request.rooms(), ROOT.at("features"), findings);
-    PremisesCheck.check(request.premises(), ROOT.at("premises"), findings);
     DataSheet sheet = Catalogue.resolve(request.material(), ROOT.at("material"), findings);
+    PremisesCheck.check(request.premises(), request.rooms(), sheet, ROOT, findings);
     return new LevelledFloor(request, sheet, findings);
   }
 
@@ -132,9 +134,12 @@ public final class Planner {
     DataSheet sheet = floor.sheet();
     FloorAnswer told = new FloorAnswer(request, floor, findings);
     DepthSummary depth = told.depth();
+    List<RoomPour> pours = pours(floor);
+    PremisesCheck.checkDepths(pours, ROOT.at("rooms"), findings);
     Bags bags = bags(floor.draws(), sheet);
     Quantities quantities =
         Supplies.of(request.rooms(), floor.field(), depth, sheet)
+            .bowing(bow(floor, bags))
             .quantities(
                 bags, drivers(floor.draws()), DryingPlan.nextLift(sheet, site), ROOT, findings);
     DataSheet asPoured = sheet.yielding(BagOdds.planned(depth.volume(), depth.pouredArea(), sheet));
@@ -142,7 +147,7 @@ public final class Planner {
     CrewCheck.check(request.crew(), sheet, ROOT.at("crew"), findings);
     findings.throwIfErrors();
     UnknownCautions.warn(request, site, ROOT, findings);
-    BaseCautions.warn(request.rooms(), sheet, findings);
+    BaseCautions.warn(request, sheet, findings);
     SlabMoisture slab = slab(floor);
     Mix mix =
         MixPlan.of(
@@ -180,7 +185,7 @@ public final class Planner {
         flatness,
         drying,
         TroublePlanner.plan(bays, asPoured, pour, troubleSite(mix, quantities, drying)),
-        safety(depth, sheet, bags, pour, rails, drying),
+        safety(pours, depth, sheet, quantities, pour, rails, drying),
         findings.warnings(),
         computed);
   }
@@ -199,6 +204,15 @@ public final class Planner {
   private Bags bags(VolumeDraws draws, DataSheet sheet) {
     return BagOdds.of(
         draws.volumes(), draws.wetAreas(), sheet, request.confidence(), request.seed());
+  }
+
+  private Optional<JoistBow> bow(LevelledFloor floor, Bags bags) {
+    if (!(floor.bowShare() > 0)) {
+      return Optional.empty();
+    }
+    int stiff = bags(floor.draws(), floor.stiffSheet()).order();
+    double volume = floor.bowShare() * floor.field().volume();
+    return Optional.of(new JoistBow(floor.bowShare(), volume, bags.order() - stiff));
   }
 
   private static List<Driver> drivers(VolumeDraws draws) {
@@ -257,24 +271,39 @@ public final class Planner {
     Slab slab = request.conditions().map(Conditions::slab).orElseGet(Slab::unknown);
     double area = 0;
     for (int i = 0; i < request.rooms().size(); i++) {
-      boolean wood = request.rooms().get(i).substrate().equals(Optional.of(Substrate.WOOD));
+      boolean wood = request.rooms().get(i).isOf(Substrate.WOOD);
       area += wood ? 0 : floor.polygons().get(i).getArea();
     }
     return SlabCheck.of(slab, area, ROOT.at("conditions").at("slab"), findings);
   }
 
+  private List<RoomPour> pours(LevelledFloor floor) {
+    return RoomPour.of(
+        request.premises().of(request.rooms()), floor.field().rooms(), floor.field().ranges());
+  }
+
   private List<Note> safety(
-      DepthSummary depth, DataSheet sheet, Bags bags, Pour pour, List<Rail> rails, Drying drying) {
+      List<RoomPour> pours,
+      DepthSummary depth,
+      DataSheet sheet,
+      Quantities quantities,
+      Pour pour,
+      List<Rail> rails,
+      Drying drying) {
     return SafetyNotes.of(
-        SafetyInput.of(
-            request.rooms(),
-            depth,
+        new SafetyInput(
+            pours,
+            depth.grindArea(),
+            request.target().grind().areaPerHour(),
             sheet,
             site,
-            bags.order(),
+            quantities.bags().order(),
             pour.minutes(),
             request.crew(),
+            quantities.bow(),
+            quantities.dams(),
             rails.size(),
+            request.covering().filter(Covering::isTile).isPresent(),
             request.premises(),
             request.features(),
             drying));

@@ -95,11 +95,13 @@ final class PourMethods {
               "Recommended mass of a lift",
               "RWL = LC HM VM DM AM FM CM, in its inch-pound form",
               "NIOSH publication 94-110, revised 2021",
-              "two-handed lifts of stable loads; not carrying, not mixed buckets"),
+              "two-handed lifts of stable loads; not carrying, not mixed buckets, which are held"
+                  + " against the filter of 25 kg of HSE L23"),
           new Method(
               "dust-controls",
               "Air of a shroud, filter and respirator against quartz dust",
-              "airflow = 25 cfm for an inch of wheel; filter of 99 %; APF 10 indoors over 4 h",
+              "airflow = 25 cfm for an inch of wheel; filter of 99 %; APF 10 indoors over 4 h at the"
+                  + " area an hour of the request; HEPA vacuum or wet for cleaning",
               "29 CFR 1926.1153 table 1 (xi), (xii); limits of it, Directive (EU) 2017/2398, HSE EH40",
               "the table of the US; opening bags and mixing are not in it and need an assessment"),
           new Method(
@@ -112,9 +114,28 @@ final class PourMethods {
           new Method(
               "joist-sag",
               "How far the wet pour bends joists, and the bags in the bow",
-              "span / 360 times load over 40 psf in the middle; 16/25 of it in the mean",
+              "span / 360 times load over 40 psf in the middle; 16/25 of it in the mean, by which the"
+                  + " yield of a bag is lessened",
               "IRC tables R301.5 and R301.7; beam under an even load",
-              "joists that just meet L/360 at 40 psf, an assumption"),
+              "joists that just meet L/360 at 40 psf, an assumption; rooms of wood"),
+          new Method(
+              "engineer-thresholds",
+              "When to stop and ask a licensed engineer",
+              "wood of unknown joists; over 25 mm on wood; sag over L/240; stone at min(L/720, 7/32"
+                  + " in); tile at L/360 under the whole load, joists 16 in apart; damaged joists,"
+                  + " concentrated loads, post-tensioned slabs, moving cracks",
+              "IRC table R301.7; tile council and marble institute as quoted by a joist maker (2003);"
+                  + " the others are judgement, no source",
+              "a prompt to ask, not a check of the structure"),
+          new Method(
+              "noise-dose",
+              "Noise of mixers and grinders over a day",
+              "dose = sum of hours over T, T = 8 / 2^((L - 90) / 5) h; level of a day = 10 log10 of"
+                  + " the mean of 10^(L / 10) over 8 h",
+              "29 CFR 1926.52 table D-2; action levels of 80 and 85 dBA (EU, UK, NIOSH) from memory;"
+                  + " levels of tools are "
+                  + Method.TRADE,
+              "one person beside all of it"),
           new Method(
               "heat-index",
               "How hot moist air feels to people at work",
@@ -130,9 +151,10 @@ final class PourMethods {
               "a reason to test, never a proof that nothing is there"),
           new Method(
               "hazards-of-the-place",
-              "Notes on wet mix, fire, fumes, power, openings, weak and moving bases",
-              "each has a condition of the request behind it and names its basis",
-              "CLP and REACH XVII 47, 29 CFR 1926.50(g), 1926.154, 1926.404, ISO 8502-4; "
+              "Notes on wet mix, rinsing, wash water, fire, fumes, power, hot tools, openings, bases",
+              "each has a value or a condition of the request behind it and names its basis",
+              "CLP and REACH XVII 47, 29 CFR 1926.50(g), 1926.154, 1926.404, ISO 8502-4, ANSI Z358.1"
+                  + " (from memory); "
                   + Method.TRADE,
               "severity by the signal words of ANSI Z535; local code and licensed practice decide"));
 

@@ -187,6 +187,22 @@ public final class Terms {
               15,
               request -> request.premises().joistSpan()),
           new Term(
+              "spacing of the joists",
+              "premises/joistSpacing",
+              Dimension.HEIGHT,
+              NONE,
+              0.05,
+              3,
+              request -> request.premises().joistSpacing()),
+          new Term(
+              "sag of the floor",
+              "premises/sag",
+              Dimension.HEIGHT,
+              NONE,
+              0,
+              0.5,
+              request -> request.premises().sag()),
+          new Term(
               "thickness of the covering",
               "coveringThickness",
               Dimension.HEIGHT,

@@ -9,7 +9,7 @@ import dev.fillplane.heat.Conditions;
 import dev.fillplane.heat.Site;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
-import dev.fillplane.safety.PremisesCheck;
+import dev.fillplane.safety.UnknownPremises;
 import java.util.List;
 
 /** What a plan assumes since nobody told it, and what it keeps simple. */
@@ -32,7 +32,7 @@ final class UnknownCautions {
     if (site.humidity().isEmpty()) {
       findings.warning("humidity-unknown", root.at("conditions"));
     }
-    PremisesCheck.warnOfTheUnknown(
+    UnknownPremises.warn(
         request.premises(), request.rooms(), site.ventilated(), root.at("premises"), findings);
     request.covering().ifPresent(covering -> warnOfShortEdges(covering, root, findings));
   }

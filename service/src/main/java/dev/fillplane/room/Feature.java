@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param at the middle of what is no line
  * @param width across the line, or from side to side
  * @param depth of a gap
+ * @param moving whether a crack still moves, if known
  */
 public record Feature(
     FeatureKind kind,
@@ -21,7 +22,19 @@ public record Feature(
     Optional<Position> to,
     Optional<Position> at,
     @Measured(Dimension.HEIGHT) OptionalDouble width,
-    @Measured(Dimension.HEIGHT) OptionalDouble depth) {
+    @Measured(Dimension.HEIGHT) OptionalDouble depth,
+    Optional<Boolean> moving) {
+
+  /** Of which it is not told whether it moves. */
+  public Feature(
+      FeatureKind kind,
+      Optional<Position> from,
+      Optional<Position> to,
+      Optional<Position> at,
+      OptionalDouble width,
+      OptionalDouble depth) {
+    this(kind, from, to, at, width, depth, Optional.empty());
+  }
 
   /** A line between two positions. */
   public static Feature line(FeatureKind kind, Position from, Position to) {

@@ -64,6 +64,18 @@ public final class FeatureCheck {
       error("feature-of-no-length", feature);
     }
     size(feature);
+    if (feature.moving().isPresent()) {
+      moving(feature);
+    }
+  }
+
+  /** A crack that moves must not be poured over. */
+  private void moving(Feature feature) {
+    if (feature.kind() != FeatureKind.CRACK) {
+      findings.error("moving-of-no-crack", place.at("moving"), "kind", name(feature));
+    } else if (feature.moving().get()) {
+      findings.error("crack-moves", place.at("moving"));
+    }
   }
 
   private static boolean cableOut(Feature feature) {
@@ -136,7 +148,11 @@ public final class FeatureCheck {
   private void remind(Feature feature) {
     switch (feature.kind()) {
       case MOVING_JOINT -> findings.warning("moving-joint-carried-through", place);
-      case CRACK -> findings.warning("crack-must-be-dormant", place);
+      case CRACK -> {
+        if (feature.moving().isEmpty()) {
+          findings.warning("crack-must-be-dormant", place);
+        }
+      }
       case DRAIN, BOX, FLANGE -> findings.warning("kept-open", place, "kind", name(feature));
       default -> {}
     }

@@ -2,6 +2,7 @@ package dev.fillplane.safety;
 
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
+import dev.fillplane.quantity.Load;
 import java.util.Optional;
 
 /**
@@ -27,44 +28,53 @@ final class AddedLoad implements Rule {
 
   @Override
   public Optional<Note> note(SafetyInput job) {
-    Amount mean = job.load();
-    Amount deepest = job.deepestLoad();
-    if (!(mean.si() > 0)) {
+    PouredRooms all = job.all();
+    if (!(all.load().si() > 0)) {
       return Optional.empty();
     }
-    return Optional.of(note(job, mean, deepest).valued(mean));
-  }
-
-  private static Note note(SafetyInput job, Amount mean, Amount deepest) {
     if (job.premises().deadLoadAllowance().isPresent()) {
       double told = job.premises().deadLoadAllowance().getAsDouble();
-      return againstAllowance(mean, deepest, Amount.of(told, Dimension.SURFACE_LOAD));
+      return Optional.of(againstAllowance(all, Amount.of(told, Dimension.SURFACE_LOAD)));
     }
-    return job.hasWood() && Load.isOver(mean, JOIST_CHECK)
-        ? onWood(mean, deepest)
-        : Note.of("added-load", severity(job, mean, deepest), BASIS, "deepest", deepest)
-            .limited(DEAD_LOAD);
+    PouredRooms wood = all.onWood();
+    return Optional.of(
+        Load.isOver(wood.load(), JOIST_CHECK) ? onWood(wood) : usual(all, !wood.isEmpty()));
   }
 
-  private static Note againstAllowance(Amount mean, Amount deepest, Amount allowance) {
-    if (!Load.isOver(deepest, allowance)) {
-      return Note.of("added-load-within", Severity.NOTICE, TOLD_BASIS, "deepest", deepest)
-          .limited(allowance);
-    }
-    Severity severity = Load.isOver(mean, allowance) ? Severity.DANGER : Severity.WARNING;
-    return Note.of("added-load-over", severity, TOLD_BASIS, "deepest", deepest).limited(allowance);
+  private static Note usual(PouredRooms all, boolean wood) {
+    return Note.of("added-load", severity(all, wood), BASIS, "deepest", all.deepestLoad())
+        .valued(all.load())
+        .limited(DEAD_LOAD);
   }
 
-  private static Note onWood(Amount mean, Amount deepest) {
-    Severity severity = Load.isOver(mean, DEAD_LOAD) ? Severity.DANGER : Severity.WARNING;
-    return Note.of("added-load-on-wood", severity, WOOD_BASIS, "deepest", deepest)
-        .limited(JOIST_CHECK);
+  private static Note againstAllowance(PouredRooms all, Amount allowance) {
+    boolean over = Load.isOver(all.deepestLoad(), allowance);
+    return Note.of(
+            over ? "added-load-over" : "added-load-within",
+            over ? overSeverity(all, allowance) : Severity.NOTICE,
+            TOLD_BASIS,
+            "deepest",
+            all.deepestLoad())
+        .valued(all.load())
+        .limited(allowance);
   }
 
-  private static Severity severity(SafetyInput job, Amount mean, Amount deepest) {
-    if (Load.isOver(mean, DEAD_LOAD)) {
+  private static Severity overSeverity(PouredRooms all, Amount allowance) {
+    return Load.isOver(all.load(), allowance) ? Severity.DANGER : Severity.WARNING;
+  }
+
+  private static Note onWood(PouredRooms wood) {
+    Severity severity = Load.isOver(wood.load(), DEAD_LOAD) ? Severity.DANGER : Severity.WARNING;
+    return Note.of("added-load-on-wood", severity, WOOD_BASIS, "deepest", wood.deepestLoad())
+        .valued(wood.load())
+        .limited(JOIST_CHECK)
+        .in(wood);
+  }
+
+  private static Severity severity(PouredRooms all, boolean wood) {
+    if (Load.isOver(all.load(), DEAD_LOAD)) {
       return Severity.WARNING;
     }
-    return job.hasWood() || Load.isOver(deepest, DEAD_LOAD) ? Severity.CAUTION : Severity.NOTICE;
+    return wood || Load.isOver(all.deepestLoad(), DEAD_LOAD) ? Severity.CAUTION : Severity.NOTICE;
   }
 }

@@ -1,6 +1,7 @@
 package dev.fillplane.safety;
 
 import dev.fillplane.quantity.Amount;
+import dev.fillplane.quantity.Load;
 import java.util.Optional;
 
 /** All bags on one pallet of 1.2 m by 0.8 m, up to a tonne, on a floor that may be of joists. */
@@ -20,7 +21,7 @@ final class BagPallet implements Rule {
   @Override
   public Optional<Note> note(SafetyInput job) {
     Amount load = Load.ofMassPerArea(Math.min(job.powder(), FULL_PALLET) / FOOTPRINT);
-    if (!maySpan(job) || !Load.isOver(load, LIVE_LOAD)) {
+    if (!job.maySpan() || !Load.isOver(load, LIVE_LOAD)) {
       return Optional.empty();
     }
     boolean grave = job.hasWood() && load.si() > FAR_OVER * LIVE_LOAD.si();
@@ -28,9 +29,5 @@ final class BagPallet implements Rule {
         Note.of("bag-pallet", grave ? Severity.DANGER : Severity.WARNING, BASIS, "bags", job.bags())
             .valued(load)
             .limited(LIVE_LOAD));
-  }
-
-  private static boolean maySpan(SafetyInput job) {
-    return job.premises().suspended().orElse(job.hasWood() || job.hasUnknownBase());
   }
 }

@@ -69,7 +69,7 @@ public final class DustChecker {
 
   private static double hours(DustCheckRequest request, Findings findings) {
     if (request.hours().isEmpty()) {
-      findings.warning("dust-hours-assumed", ROOT.at("hours"));
+      findings.warning("dust-hours-assumed", ROOT.at("hours"), "most", DustControls.LONG_HOURS);
     }
     return request.hours().orElse(WHOLE_DAY);
   }

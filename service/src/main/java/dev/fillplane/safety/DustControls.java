@@ -3,6 +3,7 @@ package dev.fillplane.safety;
 import dev.fillplane.finding.Remark;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,14 +18,20 @@ record DustControls(
     String basis) {
 
   private static final double FILTER = 0.99;
-  private static final double HEPA = 0.9997;
-  private static final double LONG_HOURS = 4;
+
+  /** What a HEPA filter holds (from memory). */
+  static final double HEPA = 0.9997;
+
+  /** Hours of a day up to which grinding by hand asks for no respirator. */
+  static final int LONG_HOURS = 4;
+
   private static final int FACTOR = 10;
 
   private static final String HAND_GRINDING =
       "29 CFR 1926.1153 table 1 (xi): shroud and collector with at least 25 cfm per inch of wheel,"
           + " filter 99 % or better with a pre-separator or cleaning; APF 10 indoors over 4 h, none"
-          + " outdoors or up to 4 h (the last two from memory)";
+          + " outdoors or up to 4 h (the last two from memory); medical surveillance where a respirator"
+          + " is worn on 30 days of a year or more";
 
   private static final String FLOOR_GRINDING =
       "29 CFR 1926.1153 table 1 (xii): water at the cutting surface, or the maker's collector with"
@@ -56,14 +63,14 @@ record DustControls(
         OptionalDouble.of(FILTER),
         indoors && hours > LONG_HOURS ? Optional.of(new Respirator(FACTOR)) : Optional.empty(),
         false,
-        List.of(shroud, Remark.of("dust-filter-cleaning"), place, Remark.of("dust-keep-out")),
+        List.of(shroud, filter(), place, Remark.of("dust-keep-out")),
         HAND_GRINDING);
   }
 
   /** Of a walk-behind grinder. */
   static DustControls floorGrinding(boolean indoors) {
-    Remark machine = Remark.of("dust-collector-of-maker");
-    Remark cleaning = Remark.of("dust-filter-cleaning");
+    Remark machine = Remark.of("dust-collector-of-maker", "filter", percent(FILTER));
+    Remark cleaning = filter();
     Remark out = Remark.of("dust-keep-out");
     return new DustControls(
         OptionalDouble.empty(),
@@ -86,6 +93,15 @@ record DustControls(
         true,
         List.of(Remark.of("dust-assessment"), air, Remark.of("dust-open-bags-gently")),
         BAG_MIXING);
+  }
+
+  private static Remark filter() {
+    return Remark.of("dust-filter-cleaning", "filter", percent(FILTER));
+  }
+
+  /** A share in percent, as people write it. */
+  static String percent(double share) {
+    return BigDecimal.valueOf(share).movePointRight(2).stripTrailingZeros().toPlainString();
   }
 
   /** Of cleaning. */

@@ -1,5 +1,6 @@
 package dev.fillplane.safety;
 
+import dev.fillplane.room.OldCovering;
 import java.util.Optional;
 
 /** A floor whose year is not told counts as old until it is tested. */
@@ -11,16 +12,12 @@ final class FlooringOfUnknownAge implements Rule {
 
   @Override
   public Optional<Note> note(SafetyInput job) {
-    BuiltRooms unknown = BuiltRooms.unknown(job);
+    PouredRooms unknown = job.all().that(room -> room.built().isEmpty());
     if (unknown.isEmpty() || job.premises().isTested()) {
       return Optional.empty();
     }
-    return Optional.of(
-        Note.of(
-            "asbestos-year-unknown",
-            job.grinds() || job.premises().hadResilient() ? Severity.DANGER : Severity.WARNING,
-            BASIS,
-            "rooms",
-            unknown.names()));
+    boolean grave = job.grinds() || OldFlooring.had(OldCovering.RESILIENT, unknown);
+    Severity severity = grave ? Severity.DANGER : Severity.WARNING;
+    return Optional.of(Note.of("asbestos-year-unknown", severity, BASIS).in(unknown));
   }
 }

@@ -8,50 +8,42 @@ import java.util.Optional;
 
 /**
  * Quartz dust of grinding: the air that a shroud has to draw, here for a wheel of 5 in held in the
- * hands, and a respirator where one person takes long.
+ * hands, and a respirator where one person takes long at the rate of the request.
  */
 final class GrindingDust implements Rule {
 
   private static final double WHEEL = Dimension.HEIGHT.unit(UnitSystem.US).toSi(5);
 
-  /** Area that one person grinds in an hour (common practice, no source). */
-  private static final double AREA_PER_HOUR = 8;
-
-  private static final String BASIS = "; 8 m2 an hour for one person: common practice, no source. ";
+  private static final String BASIS =
+      "; the area an hour is that of the request, else 8 m2 for one person: common practice, no"
+          + " source. ";
 
   @Override
   public Optional<Note> note(SafetyInput job) {
     if (!job.grinds()) {
       return Optional.empty();
     }
-    double hours = job.grindArea() / AREA_PER_HOUR;
-    DustControls controls = DustControls.handGrinding(WHEEL, hours, true);
-    String basis = controls.basis() + BASIS + SilicaLimits.text(job.premises().jurisdiction());
-    Severity severity = job.isUnventilated() ? Severity.DANGER : Severity.WARNING;
-    return Optional.of(
-        note(job, controls, severity, basis, String.format(Locale.ROOT, "%.1f", hours))
-            .valued(Amount.of(controls.airflow().orElseThrow(), Dimension.AIRFLOW)));
+    DustControls controls = DustControls.handGrinding(WHEEL, job.grindHours(), true);
+    Note note =
+        controls.respirator().isEmpty()
+            ? note("silica-at-grinding", job, controls)
+            : note("silica-at-long-grinding", job, controls)
+                .with("apf", controls.respirator().get().apf());
+    return Optional.of(note.valued(Amount.of(controls.airflow().orElseThrow(), Dimension.AIRFLOW)));
   }
 
-  private static Note note(
-      SafetyInput job, DustControls controls, Severity severity, String basis, String hours) {
-    Amount area = Amount.of(job.grindArea(), Dimension.AREA);
-    Amount wheel = Amount.of(WHEEL, Dimension.HEIGHT);
-    if (controls.respirator().isEmpty()) {
-      return Note.of(
-          "silica-at-grinding", severity, basis, "area", area, "wheel", wheel, "hours", hours);
-    }
+  private static Note note(String code, SafetyInput job, DustControls controls) {
     return Note.of(
-        "silica-at-long-grinding",
-        severity,
-        basis,
+        code,
+        job.isUnventilated() ? Severity.DANGER : Severity.WARNING,
+        controls.basis() + BASIS + SilicaLimits.text(job.premises().jurisdiction()),
         "area",
-        area,
+        Amount.of(job.grindArea(), Dimension.AREA),
         "wheel",
-        wheel,
+        Amount.of(WHEEL, Dimension.HEIGHT),
+        "filter",
+        DustControls.percent(controls.filterEfficiency().orElseThrow()),
         "hours",
-        hours,
-        "apf",
-        controls.respirator().get().apf());
+        String.format(Locale.ROOT, "%.1f", job.grindHours()));
   }
 }

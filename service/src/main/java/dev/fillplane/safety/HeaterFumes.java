@@ -14,7 +14,7 @@ final class HeaterFumes implements Rule {
 
   private static final String BASIS =
       "29 CFR 1926.154 (heaters) and 1926.57 (ventilation); carbon monoxide: OSHA 50 ppm, NIOSH 35"
-          + " ppm in the mean of 8 h, never over 200 ppm; below 10 C: common practice, no source";
+          + " ppm in the mean of 8 h, never over 200 ppm; carbon dioxide 5000 ppm; below 10 C: common practice, no source";
 
   @Override
   public Optional<Note> note(SafetyInput job) {

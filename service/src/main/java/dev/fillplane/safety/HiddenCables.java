@@ -10,10 +10,9 @@ final class HiddenCables implements Rule {
 
   @Override
   public Optional<Note> note(SafetyInput job) {
-    long cables =
-        job.features().stream().filter(feature -> feature.kind() == FeatureKind.CABLE).count();
+    int cables = job.count(FeatureKind.CABLE);
     return cables > 0 && job.isWork()
-        ? Optional.of(Note.of("hidden-cables", Severity.WARNING, BASIS, "count", (int) cables))
+        ? Optional.of(Note.of("hidden-cables", Severity.WARNING, BASIS, "count", cables))
         : Optional.empty();
   }
 }

@@ -13,7 +13,9 @@ import java.util.OptionalDouble;
  */
 final class LiftingAlternatives {
 
-  private static final double STAND = 0.75;
+  /** Height of the stand. */
+  static final double STAND = 0.75;
+
   private static final double SHARE_OF_TEAM = 2.0 / 3;
 
   /** An index is lower if it is so by more than the last digits of a conversion. */

@@ -28,7 +28,8 @@ public record LiftingCheckRequest(
     Boolean control,
     LiftingCircumstances circumstances) {
 
-  private static final double LONGEST_HOURS = 8;
+  /** Hours of a day that the equation knows. */
+  static final int LONGEST_HOURS = 8;
 
   /** Fills in what was left out. */
   public LiftingCheckRequest {

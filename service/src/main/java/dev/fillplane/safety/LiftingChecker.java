@@ -23,8 +23,8 @@ public final class LiftingChecker {
   private static final ToldRange TWIST = new ToldRange(Dimension.ANGLE, 0, Math.PI);
   private static final ToldRange AIR = new ToldRange(Dimension.TEMPERATURE, -30, 60);
 
-  private static final double GOAL = 1;
-  private static final double HIGH_RISK = 3;
+  private static final int GOAL = 1;
+  private static final int HIGH_RISK = 3;
 
   private static final Place ROOT = Place.root();
 
@@ -51,7 +51,13 @@ public final class LiftingChecker {
     List<String> unknown = LiftingScope.unknown(request.circumstances());
     if (!unknown.isEmpty()) {
       String names = String.join(", ", unknown);
-      findings.warning("lift-not-told", ROOT.at("circumstances"), "names", names);
+      findings.warning(
+          "lift-not-told",
+          ROOT.at("circumstances"),
+          "names",
+          names,
+          "steps",
+          LiftingScope.MOST_STEPS);
     }
     return new LiftingCheck(
         result.origin(),
@@ -78,7 +84,9 @@ public final class LiftingChecker {
           "recommended",
           Amount.of(result.worst().recommendedMass(), Dimension.MASS),
           "index",
-          String.format(Locale.ROOT, "%.2f", index.getAsDouble()));
+          String.format(Locale.ROOT, "%.2f", index.getAsDouble()),
+          "mark",
+          high ? HIGH_RISK : GOAL);
     }
   }
 

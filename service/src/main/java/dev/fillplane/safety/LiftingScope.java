@@ -16,7 +16,9 @@ import java.util.OptionalDouble;
  */
 final class LiftingScope {
 
-  private static final int MOST_STEPS = 2;
+  /** Steps that a load may be carried. */
+  static final int MOST_STEPS = 2;
+
   private static final Amount COLDEST = fahrenheit(66);
   private static final Amount WARMEST = fahrenheit(79);
   private static final int DRIEST = 35;
@@ -33,7 +35,9 @@ final class LiftingScope {
   static List<Remark> whyNot(LiftingCheckRequest request) {
     LiftingCircumstances told = request.circumstances();
     LiftingScope scope = new LiftingScope();
-    scope.refuseIf(request.isOverlong(), Remark.of("lift-over-eight-hours"));
+    scope.refuseIf(
+        request.isOverlong(),
+        Remark.of("lift-over-eight-hours", "most", LiftingCheckRequest.LONGEST_HOURS));
     scope.refuseIf(isTrue(told.oneHand()), Remark.of("lift-with-one-hand"));
     scope.refuseIf(isTrue(told.kneeling()), Remark.of("lift-on-the-knees"));
     scope.refuseIf(isTrue(told.tightSpace()), Remark.of("lift-in-tight-space"));

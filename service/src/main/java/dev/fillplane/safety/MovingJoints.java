@@ -10,12 +10,9 @@ final class MovingJoints implements Rule {
 
   @Override
   public Optional<Note> note(SafetyInput job) {
-    long joints =
-        job.features().stream()
-            .filter(feature -> feature.kind() == FeatureKind.MOVING_JOINT)
-            .count();
+    int joints = job.count(FeatureKind.MOVING_JOINT);
     return job.mixes() && joints > 0
-        ? Optional.of(Note.of("moving-joints", Severity.NOTICE, BASIS, "count", (int) joints))
+        ? Optional.of(Note.of("moving-joints", Severity.NOTICE, BASIS, "count", joints))
         : Optional.empty();
   }
 }

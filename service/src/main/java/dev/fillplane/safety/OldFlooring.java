@@ -1,5 +1,7 @@
 package dev.fillplane.safety;
 
+import dev.fillplane.room.OldCovering;
+import dev.fillplane.room.Room;
 import java.util.Optional;
 
 /**
@@ -14,33 +16,48 @@ final class OldFlooring implements Rule {
 
   private static final String BASIS =
       "29 CFR 1926.1101(k): flooring installed no later than 1980 is treated as containing asbestos"
-          + " and later flooring is not presumed free of it; UK practice: before 2000; EU directive"
-          + " 1999/77/EC: banned from 2005 (from memory)";
+          + " and later flooring is not presumed free of it; limit of 0.1 fibres/cm3 in the mean of"
+          + " 8 h; UK practice: before 2000; EU directive 1999/77/EC: banned from 2005 (from memory)";
 
   @Override
   public Optional<Note> note(SafetyInput job) {
     Optional<Jurisdiction> where = job.premises().jurisdiction();
     int clear = where.equals(Optional.of(Jurisdiction.EU)) ? FIRST_CLEAR_EU_YEAR : FIRST_CLEAR_YEAR;
-    BuiltRooms old = BuiltRooms.in(job, year -> year < clear);
+    PouredRooms old = job.all().that(room -> builtBefore(clear, room));
     if (old.isEmpty() || job.premises().isTested()) {
       return Optional.empty();
     }
     boolean presumed =
-        old.year() <= LAST_US_YEAR
+        earliest(old) <= LAST_US_YEAR
             || where.filter(told -> told != Jurisdiction.US).isPresent()
-            || job.premises().hadResilient();
+            || had(OldCovering.RESILIENT, old);
     return Optional.of(
         Note.of(
-            "asbestos-suspect",
-            job.grinds() || presumed ? Severity.DANGER : Severity.WARNING,
-            BASIS,
-            "rooms",
-            old.names(),
-            "year",
-            old.year(),
-            "presumed",
-            LAST_US_YEAR,
-            "clear",
-            clear));
+                "asbestos-suspect",
+                job.grinds() || presumed ? Severity.DANGER : Severity.WARNING,
+                BASIS,
+                "year",
+                earliest(old),
+                "presumed",
+                LAST_US_YEAR,
+                "clear",
+                clear)
+            .in(old));
+  }
+
+  static boolean builtBefore(int year, Room room) {
+    return room.built().isPresent() && room.built().getAsInt() < year;
+  }
+
+  /** The earliest year of rooms whose years are told. */
+  static int earliest(PouredRooms old) {
+    return old.rooms().stream()
+        .mapToInt(pour -> pour.room().built().orElseThrow())
+        .min()
+        .orElseThrow();
+  }
+
+  static boolean had(OldCovering covering, PouredRooms some) {
+    return !some.that(room -> room.oldCovering().equals(Optional.of(covering))).isEmpty();
   }
 }

@@ -1,5 +1,7 @@
 package dev.fillplane.safety;
 
+import dev.fillplane.quantity.Amount;
+import dev.fillplane.quantity.Dimension;
 import java.util.Optional;
 
 /** Lead in paint and coatings of housing before 1978. */
@@ -7,24 +9,35 @@ final class OldPaint implements Rule {
 
   private static final int FIRST_CLEAR_YEAR = 1978;
 
+  private static final double DAY = 8;
+  private static final double MICROGRAM = 1e-9;
+  private static final double LIMIT = 50 * MICROGRAM;
+
   private static final String BASIS =
       "40 CFR 745 (housing built before 1978); 29 CFR 1926.62: lead in air 50 ug/m3, action level"
-          + " 30, mean of 8 h";
+          + " 30, mean of 8 h; beyond 8 h the limit is 400 ug/m3 over the hours";
 
   @Override
   public Optional<Note> note(SafetyInput job) {
-    BuiltRooms old = BuiltRooms.in(job, year -> year < FIRST_CLEAR_YEAR);
+    PouredRooms old = job.all().that(room -> OldFlooring.builtBefore(FIRST_CLEAR_YEAR, room));
     if (old.isEmpty() || job.premises().isTested()) {
       return Optional.empty();
     }
     return Optional.of(
         Note.of(
-            "lead-paint-suspect",
-            job.grinds() ? Severity.DANGER : Severity.WARNING,
-            BASIS,
-            "rooms",
-            old.names(),
-            "year",
-            old.year()));
+                "lead-paint-suspect",
+                job.grinds() ? Severity.DANGER : Severity.WARNING,
+                BASIS,
+                "year",
+                OldFlooring.earliest(old),
+                "clear",
+                FIRST_CLEAR_YEAR)
+            .limited(Amount.of(limit(job.grindHours()), Dimension.CONCENTRATION))
+            .in(old));
+  }
+
+  /** Lead in the air over a shift of some hours. */
+  static double limit(double hours) {
+    return LIMIT * DAY / Math.max(DAY, hours);
   }
 }

@@ -15,15 +15,32 @@ public final class SafetyNotes {
       List.of(
           new SilicaAtMixing(),
           new GrindingDust(),
+          new CleanUpDust(),
           new OldFlooring(),
           new FlooringOfUnknownAge(),
           new OldPaint(),
           new BagLifting(),
+          new HeavyBatch(),
           new WetMix(),
+          new EyeRinse(),
+          new WashWater(),
           new AddedLoad(),
-          new JoistSag(),
+          new JoistBend(),
           new BagPallet(),
-          new BouncyFloor(),
+          new UnknownJoists(),
+          new DeepOnWood(),
+          new SaggingFloor(),
+          new StoneOnJoists(),
+          new TileOnJoists(),
+          new JoistSpacing(),
+          new StructureFound(
+              StructureKind.CONCENTRATED_LOAD, "engineer-concentrated-load", Severity.WARNING),
+          new StructureFound(
+              StructureKind.DAMAGED_JOISTS, "engineer-damaged-joists", Severity.DANGER),
+          new StructureFound(
+              StructureKind.POST_TENSIONED, "engineer-post-tensioned", Severity.WARNING),
+          new StructureFound(
+              StructureKind.MOVING_CRACKS, "engineer-moving-cracks", Severity.WARNING),
           new FloatingBase(),
           new WeakBase(),
           new MovingJoints(),
@@ -31,6 +48,7 @@ public final class SafetyNotes {
           new HeaterFumes(),
           new SolventPrimer(),
           new OpenFlames(),
+          new WoodDust(),
           new HeatStress(),
           new DampBase(),
           new DryingAir(),
@@ -39,7 +57,11 @@ public final class SafetyNotes {
           new HiddenCables(),
           new FloorOpenings(),
           new SlipperyFloor(),
-          new RailTrip());
+          new RailTrip(),
+          new EdgeTrip(),
+          new Noise(),
+          new HotMixer(),
+          new HotWheel());
 
   private SafetyNotes() {}
 

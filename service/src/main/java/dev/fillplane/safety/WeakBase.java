@@ -1,5 +1,7 @@
 package dev.fillplane.safety;
 
+import dev.fillplane.room.BaseKind;
+import dev.fillplane.room.Room;
 import dev.fillplane.room.Substrate;
 import java.util.Optional;
 
@@ -11,13 +13,16 @@ final class WeakBase implements Rule {
 
   @Override
   public Optional<Note> note(SafetyInput job) {
-    boolean weak =
-        job.premises().base().contains(BaseKind.WEAK)
-            || job.premises().base().contains(BaseKind.ASPHALT)
-            || job.rooms().stream()
-                .anyMatch(room -> room.substrate().equals(Optional.of(Substrate.GYPSUM)));
-    return job.mixes() && weak
-        ? Optional.of(Note.of("base-weak", Severity.NOTICE, BASIS, "strength", "1.0 to 1.5 MPa"))
-        : Optional.empty();
+    PouredRooms weak = job.all().poured().that(WeakBase::isWeak);
+    return weak.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Note.of("base-weak", Severity.NOTICE, BASIS, "strength", "1.0 to 1.5 MPa").in(weak));
+  }
+
+  private static boolean isWeak(Room room) {
+    return room.hasBase(BaseKind.WEAK)
+        || room.hasBase(BaseKind.ASPHALT)
+        || room.isOf(Substrate.GYPSUM);
   }
 }

@@ -6,6 +6,10 @@ import java.util.Optional;
 /** The wet mix on skin and in eyes: cement burns, gypsum dries out and irritates. */
 final class WetMix implements Rule {
 
+  /** Of fresh cement. */
+  static final int LEAST_PH = 12;
+
+  private static final int MOST_PH = 13;
   private static final int RINSE_MINUTES = 15;
   private static final int EU_RINSE_MINUTES = 20;
 
@@ -17,6 +21,12 @@ final class WetMix implements Rule {
 
   private static final String GYPSUM =
       "common practice, no source; the safety data sheet of the product decides";
+
+  /** How long eyes are rinsed. */
+  static int rinseMinutes(Premises premises) {
+    boolean us = premises.jurisdiction().equals(Optional.of(Jurisdiction.US));
+    return us ? RINSE_MINUTES : EU_RINSE_MINUTES;
+  }
 
   @Override
   public Optional<Note> note(SafetyInput job) {
@@ -30,15 +40,14 @@ final class WetMix implements Rule {
   }
 
   private static Note cement(SafetyInput job) {
-    boolean us = job.premises().jurisdiction().equals(Optional.of(Jurisdiction.US));
     return Note.of(
         "wet-cement",
         Severity.WARNING,
         CEMENT,
         "ph",
-        "12 to 13",
+        LEAST_PH + " to " + MOST_PH,
         "minutes",
-        us ? RINSE_MINUTES : EU_RINSE_MINUTES,
+        rinseMinutes(job.premises()),
         "chromium",
         "2 mg/kg");
   }

@@ -5,6 +5,7 @@ import dev.fillplane.finding.Place;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
+import dev.fillplane.room.BaseKind;
 import dev.fillplane.room.Room;
 import dev.fillplane.room.Substrate;
 import java.util.List;
@@ -16,6 +17,9 @@ public final class Minimums {
   /** Least depth over lath on wood (common practice, no source). */
   public static final double ON_WOOD = 0.010;
 
+  /** Least depth on insulation, of 20 to 35 mm (common practice, no source). */
+  public static final double FLOATING = 0.020;
+
   /** Keeps the last digits after a conversion of units from being a difference. */
   private static final double ROUNDING = 1e-9;
 
@@ -26,9 +30,17 @@ public final class Minimums {
     return substrate == Substrate.WOOD ? ON_WOOD : 0;
   }
 
+  /** Least depth in a room, where the sheet asks for no more. */
+  private static double on(Room room) {
+    double substrate = room.substrate().map(Minimums::on).orElse(0.0);
+    return room.hasBase(BaseKind.INSULATION) ? Math.max(FLOATING, substrate) : substrate;
+  }
+
   /**
-   * Warns where the least depth that was told is thinner than wood or the sheet asks for.
+   * Warns where the least depth that was told is thinner than wood or the sheet asks for, and
+   * refuses one that is too thin on insulation.
    *
+   * @param rooms with what is known of their bases
    * @param place of the least depth in the request
    */
   public static void check(
@@ -36,27 +48,40 @@ public final class Minimums {
     if (told.isEmpty() || told.getAsDouble() >= depth(rooms, sheet) - ROUNDING) {
       return;
     }
+    if (told.getAsDouble() < FLOATING - ROUNDING && floats(rooms)) {
+      findings.error(
+          "minimum-below-insulation",
+          place,
+          "told",
+          height(told.getAsDouble()),
+          "least",
+          height(FLOATING));
+      return;
+    }
     boolean sheetAsks = told.getAsDouble() < sheet.minimumLift() - ROUNDING;
     findings.warning(
         sheetAsks ? "minimum-below-sheet" : "minimum-below-wood",
         place,
         "told",
-        Amount.of(told.getAsDouble(), Dimension.HEIGHT),
+        height(told.getAsDouble()),
         "least",
-        Amount.of(depth(rooms, sheet), Dimension.HEIGHT));
+        height(depth(rooms, sheet)));
+  }
+
+  private static boolean floats(List<Room> rooms) {
+    return rooms.stream().anyMatch(room -> room.hasBase(BaseKind.INSULATION));
+  }
+
+  private static Amount height(double told) {
+    return Amount.of(told, Dimension.HEIGHT);
   }
 
   /**
-   * The sheet's thinnest layer, or what wood needs where any room has a floor of wood. An unknown
+   * The sheet's thinnest layer, or what wood or insulation need where any room has them. An unknown
    * substrate counts as concrete.
    */
   public static double depth(List<Room> rooms, DataSheet sheet) {
-    double base =
-        rooms.stream()
-            .flatMap(room -> room.substrate().stream())
-            .mapToDouble(Minimums::on)
-            .max()
-            .orElse(0);
+    double base = rooms.stream().mapToDouble(Minimums::on).max().orElse(0);
     return Math.max(base, sheet.minimumLift());
   }
 }

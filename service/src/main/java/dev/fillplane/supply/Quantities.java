@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param thin where the pour is thinner than the sheet's least layer
  * @param aggregate what aggregate in the deep part would save; empty where the sheet allows none or
  *     nothing is deep enough
+ * @param bow what the bow of wood joists takes, where their span is told
  * @param perimeterSeal length of wall and island to seal, without openings
  */
 public record Quantities(
@@ -26,6 +27,7 @@ public record Quantities(
     List<Lift> lifts,
     ThinArea thin,
     Optional<AggregateOffer> aggregate,
+    Optional<JoistBow> bow,
     List<RoomQuantity> rooms,
     @Measured(Dimension.PLAN) double perimeterSeal,
     List<Dam> dams) {

@@ -11,6 +11,7 @@ import dev.fillplane.room.Position;
 import dev.fillplane.room.Room;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -28,12 +29,19 @@ public final class Supplies {
   private final Depths depths;
   private final DepthSummary summary;
   private final DataSheet sheet;
+  private final Optional<JoistBow> bow;
 
-  private Supplies(List<Room> rooms, Depths depths, DepthSummary summary, DataSheet sheet) {
+  private Supplies(
+      List<Room> rooms,
+      Depths depths,
+      DepthSummary summary,
+      DataSheet sheet,
+      Optional<JoistBow> bow) {
     this.rooms = rooms;
     this.depths = depths;
     this.summary = summary;
     this.sheet = sheet;
+    this.bow = bow;
   }
 
   /**
@@ -44,7 +52,14 @@ public final class Supplies {
    */
   public static Supplies of(
       List<Room> rooms, Depths depths, DepthSummary summary, DataSheet sheet) {
-    return new Supplies(rooms, depths, summary, sheet);
+    return new Supplies(rooms, depths, summary, sheet, Optional.empty());
+  }
+
+  /**
+   * The same pour on joists that bend; the yield of the sheet is what it adds over a stiff floor.
+   */
+  public Supplies bowing(Optional<JoistBow> joists) {
+    return new Supplies(rooms, depths, summary, sheet, joists);
   }
 
   /**
@@ -73,6 +88,7 @@ public final class Supplies {
         lifts,
         thin,
         AggregateOffer.of(depths, summary, bags, sheet),
+        bow,
         rooms.stream().map(this::room).toList(),
         perimeterSeal(),
         dams());

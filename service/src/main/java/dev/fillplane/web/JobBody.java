@@ -29,8 +29,7 @@ record JobBody(JobTerms terms, List<UnitRequest> units) {
    * @param targets where webhooks may go
    * @throws Refusal with all that is wrong
    */
-  static JobBody of(
-      ObjectNode told, UnitList units, SchemaGate gate, WebhookTargets targets) {
+  static JobBody of(ObjectNode told, UnitList units, SchemaGate gate, WebhookTargets targets) {
     List<Problem.Fault> faults = units.faults();
     // The units themselves are held against their schema when their turn comes.
     ObjectNode rest = told.deepCopy();

@@ -105,8 +105,7 @@ class JobsIT {
   }
 
   /**
-   * A file system of 64 megabytes in memory, filled to the last byte; wants the rights to mount
-   * it.
+   * A file system of 64 megabytes in memory, filled to the last byte; wants the rights to mount it.
    */
   @Test
   void theDiskIsFull() throws Exception {

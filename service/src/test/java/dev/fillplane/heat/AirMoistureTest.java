@@ -40,12 +40,30 @@ class AirMoistureTest {
     assertEquals(derived, AirMoisture.dewPoint(air, percent / 100.0), 0.006);
   }
 
-  /** Published examples: 30 C at 55 % has 20 C, 75 F at 35 % has 45 F, 16 C at 71 % has 11 C. */
+  /**
+   * Published examples, in whole degrees: 30 C at 55 % has 20 C, 75 F at 35 % has 45 F (24 C has 7
+   * C), 16 C at 71 % has 11 C, 70 F at 65 % has 57 F; charts in F part from Magnus by up to 3 F.
+   */
   @Test
   void dewPointOfPublishedExamples() {
+    assertEquals(57, US.written(AirMoisture.dewPoint(US.temperature(70), 0.65)), 3);
+    assertEquals(7, AirMoisture.dewPoint(24, 0.35), 0.6);
     assertEquals(20, AirMoisture.dewPoint(30, 0.55), 0.5);
     assertEquals(45, US.written(AirMoisture.dewPoint(US.temperature(75), 0.35)), 3);
     assertEquals(11, AirMoisture.dewPoint(16, 0.71), 0.5);
+  }
+
+  /**
+   * The coefficients of Alduchov and Eskridge (1996), 17.625 and 243.04, differ by under 0.02 C.
+   */
+  @Test
+  void otherCoefficientsSayTheSame() {
+    for (double air = 5; air <= 35; air += 5) {
+      for (double humidity = 0.3; humidity < 1; humidity += 0.1) {
+        double a = 17.625 * air / (243.04 + air) + Math.log(humidity);
+        assertEquals(243.04 * a / (17.625 - a), AirMoisture.dewPoint(air, humidity), 0.02);
+      }
+    }
   }
 
   @Test

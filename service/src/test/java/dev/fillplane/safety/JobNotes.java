@@ -11,13 +11,22 @@ import java.util.TreeMap;
 final class JobNotes {
 
   private static final Map<String, Severity> USUAL =
-      Map.of(
-          "silica-at-mixing", Severity.WARNING,
-          "wet-cement", Severity.WARNING,
-          "power-near-water", Severity.WARNING,
-          "bag-lifting", Severity.CAUTION,
-          "slippery-floor", Severity.CAUTION,
-          "added-load", Severity.NOTICE);
+      Map.ofEntries(
+          Map.entry("silica-at-mixing", Severity.WARNING),
+          Map.entry("wet-cement", Severity.WARNING),
+          Map.entry("power-near-water", Severity.WARNING),
+          Map.entry("silica-at-clean-up", Severity.CAUTION),
+          Map.entry("eye-rinse", Severity.CAUTION),
+          Map.entry("wash-water-of-cement", Severity.CAUTION),
+          Map.entry("bag-lifting", Severity.CAUTION),
+          Map.entry("heavy-batch", Severity.CAUTION),
+          Map.entry("slippery-floor", Severity.CAUTION),
+          Map.entry("noise-of-mixing", Severity.CAUTION),
+          Map.entry("hot-mixer", Severity.CAUTION),
+          Map.entry("added-load", Severity.NOTICE));
+
+  /** What goes with few bags: up to 10 batches, a short run of the mixer. */
+  static final String FEW = "-noise-of-mixing -hot-mixer ";
 
   private JobNotes() {}
 

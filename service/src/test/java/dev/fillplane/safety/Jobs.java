@@ -1,5 +1,7 @@
 package dev.fillplane.safety;
 
+import dev.fillplane.depth.DepthRange;
+import dev.fillplane.depth.Fill;
 import dev.fillplane.heat.AirReport;
 import dev.fillplane.heat.AirVerdict;
 import dev.fillplane.heat.Drying;
@@ -13,12 +15,21 @@ import dev.fillplane.material.DataSheet;
 import dev.fillplane.material.TemperatureRange;
 import dev.fillplane.material.WaterRange;
 import dev.fillplane.pour.Crew;
+import dev.fillplane.pour.Placing;
+import dev.fillplane.quantity.Load;
+import dev.fillplane.room.BaseKind;
 import dev.fillplane.room.Feature;
 import dev.fillplane.room.FeatureKind;
+import dev.fillplane.room.OldCovering;
+import dev.fillplane.room.Opening;
+import dev.fillplane.room.OpeningKind;
 import dev.fillplane.room.Outline;
 import dev.fillplane.room.Position;
 import dev.fillplane.room.Room;
 import dev.fillplane.room.Substrate;
+import dev.fillplane.supply.Dam;
+import dev.fillplane.supply.JoistBow;
+import dev.fillplane.supply.JoistSag;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,6 +44,7 @@ final class Jobs {
   private double bagMass = 25;
   private double wetDensity = 2000;
   private double mean = 0.009;
+  private double least = 0.003;
   private double deepest = 0.015;
   private double grindArea;
   private double air = 20;
@@ -54,7 +66,16 @@ final class Jobs {
   private Optional<Boolean> solvents = Optional.empty();
   private Optional<Boolean> flames = Optional.empty();
   private Optional<FloorHeating> heating = Optional.empty();
-  private List<BaseKind> base = List.of();
+  private Optional<List<BaseKind>> base = Optional.empty();
+  private OptionalDouble spacing = OptionalDouble.empty();
+  private OptionalDouble sag = OptionalDouble.empty();
+  private Optional<List<StructureKind>> structure = Optional.empty();
+  private Optional<Boolean> stone = Optional.empty();
+  private boolean tiled;
+  private double areaPerHour = 8;
+  private final List<Dam> dams = new ArrayList<>();
+  private double carry = 15;
+  private Placing placing = Placing.BARREL;
 
   static Jobs job() {
     return new Jobs();
@@ -88,6 +109,18 @@ final class Jobs {
   Jobs depths(double meanDepth, double maximumDepth) {
     mean = meanDepth;
     deepest = maximumDepth;
+    return this;
+  }
+
+  Jobs least(double depth) {
+    least = depth;
+    return this;
+  }
+
+  /** A room that tells more of its base. */
+  Jobs room(String id, Substrate substrate, int built, OldCovering covering, BaseKind... kinds) {
+    Room plain = room(id, Optional.of(substrate), OptionalInt.of(built));
+    rooms.add(plain.orAs(Optional.of(List.of(kinds)), Optional.of(covering)));
     return this;
   }
 
@@ -208,7 +241,69 @@ final class Jobs {
   }
 
   Jobs base(BaseKind... kinds) {
-    base = List.of(kinds);
+    base = Optional.of(List.of(kinds));
+    return this;
+  }
+
+  Jobs spacing(double metres) {
+    spacing = OptionalDouble.of(metres);
+    return this;
+  }
+
+  Jobs sag(double metres) {
+    sag = OptionalDouble.of(metres);
+    return this;
+  }
+
+  Jobs structure(StructureKind... kinds) {
+    structure = Optional.of(List.of(kinds));
+    return this;
+  }
+
+  /** A room with an opening at which the pour is so deep. */
+  Jobs opening(Optional<String> into, double depth) {
+    Opening opening =
+        new Opening(
+            "door",
+            new Position(0, 0),
+            new Position(1, 0),
+            into.isPresent() ? OpeningKind.DOORWAY : OpeningKind.EXIT,
+            into);
+    Room plain = room("hall", Optional.of(Substrate.CONCRETE), OptionalInt.of(2015));
+    rooms.add(
+        new Room(
+            plain.id(),
+            plain.outline(),
+            plain.substrate(),
+            plain.absorbency(),
+            plain.built(),
+            List.of(opening)));
+    dams.add(new Dam("hall", "door", 1, depth + 0.01));
+    return this;
+  }
+
+  Jobs stone() {
+    stone = Optional.of(true);
+    return this;
+  }
+
+  Jobs tiled() {
+    tiled = true;
+    return this;
+  }
+
+  Jobs areaPerHour(double area) {
+    areaPerHour = area;
+    return this;
+  }
+
+  Jobs carry(double metres) {
+    carry = metres;
+    return this;
+  }
+
+  Jobs pump() {
+    placing = Placing.PUMP;
     return this;
   }
 
@@ -218,21 +313,59 @@ final class Jobs {
             ? List.of(room("hall", Optional.of(Substrate.CONCRETE), OptionalInt.of(2015)))
             : rooms;
     Site conditions = new Site(air, air - 2, air, 15, humidity, 0, ventilated, 2);
+    Premises premises = premises();
+    List<RoomPour> pours = premises.of(all).stream().map(room -> pour(room, all.size())).toList();
     return new SafetyInput(
-        all,
-        bags > 0 ? 40 : 0,
-        bags > 0 ? mean : 0,
-        bags > 0 ? deepest : 0,
+        pours,
         grindArea,
+        areaPerHour,
         sheet(),
         conditions,
         bags,
         pourTime,
-        Crew.usual(),
+        crew(),
+        bow(pours),
+        dams,
         rails,
-        premises(),
+        tiled,
+        premises,
         features,
         new Drying(0, 0, 0, 3, slab, report, List.of()));
+  }
+
+  /** The pour is spread evenly over the rooms. */
+  private RoomPour pour(Room room, int rooms) {
+    double area = bags > 0 ? 40.0 / rooms : 0;
+    return new RoomPour(
+        room, new Fill(area, area * mean), new DepthRange(least, bags > 0 ? deepest : -0.001));
+  }
+
+  /** The bow takes a bag for each 15 L. */
+  private Optional<JoistBow> bow(List<RoomPour> pours) {
+    if (joistSpan.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Room> all = pours.stream().map(RoomPour::room).toList();
+    List<Fill> fills = pours.stream().map(RoomPour::fill).toList();
+    double share = JoistSag.share(joistSpan.getAsDouble(), all, fills, sheet());
+    double volume = share * fills.stream().mapToDouble(Fill::volume).sum();
+    return Optional.of(new JoistBow(share, volume, (int) Math.ceil(volume / 0.015)));
+  }
+
+  private Crew crew() {
+    return new Crew(
+        null,
+        null,
+        null,
+        null,
+        null,
+        placing,
+        carry,
+        null,
+        OptionalDouble.empty(),
+        null,
+        null,
+        Optional.empty());
   }
 
   private Premises premises() {
@@ -243,8 +376,13 @@ final class Jobs {
         suspended,
         allowance,
         joistSpan,
+        spacing,
+        sag,
+        structure,
+        stone,
         heater,
         solvents,
+        Optional.empty(),
         flames,
         heating,
         base);

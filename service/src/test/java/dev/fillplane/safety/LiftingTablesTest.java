@@ -55,6 +55,35 @@ class LiftingTablesTest {
     }
   }
 
+  /** Constant, formulas and bounds of the inch-pound form, as the transcript has them. */
+  @Test
+  void constantAndBounds() {
+    JsonNode limits = tables.get("limits");
+    double reach = limits.at("/H_max/in").asDouble();
+    double high = limits.at("/V_max/in").asDouble();
+    double twist = limits.get("A_max_deg").asDouble();
+    assertEquals(tables.at("/load_constant/lb").asDouble(), recommended(10, 30, 0, 40), 1e-9);
+    assertEquals(51 * 10 / reach, recommended(reach, 30, 0, 40), 1e-9);
+    assertEquals(0.0, recommended(reach + 0.01, 30, 0, 40));
+    assertEquals(51 * (1 - 0.0075 * 40) * (0.82 + 1.8 / 40), recommended(10, high, 0, 30), 1e-9);
+    assertEquals(0.0, recommended(10, high + 0.01, 0, 40));
+    assertEquals(51 * (1 - 0.0032 * twist), recommended(10, 30, twist, 40), 1e-9);
+    assertEquals(0.0, recommended(10, 30, twist + 0.1, 40));
+    assertEquals(51, recommended(limits.at("/H_min/in").asDouble() - 5, 30, 0, 35), 1e-9);
+    assertEquals(0.0, recommended(10, 0, 0, limits.at("/D_max/in").asDouble() + 0.01));
+    assertEquals(0.2, limits.get("F_min").asDouble());
+    assertEquals(15.0, limits.get("F_max").asDouble());
+    assertEquals(30.0, tables.at("/frequency_multiplier_table5/V_boundary/in").asDouble());
+  }
+
+  /** At the origin, in lb, for a good hold and a lift now and then; inches and degrees. */
+  private static double recommended(double reach, double from, double twist, double to) {
+    HandPosition origin = new HandPosition(reach * 0.0254, from * 0.0254, Math.toRadians(twist));
+    HandPosition end = new HandPosition(0.254, to * 0.0254, 0.0);
+    LiftingTask task = new LiftingTask(20, origin, end, 0.2, 1, Coupling.GOOD, false);
+    return LiftingEquation.of(task).origin().recommendedMass() / 0.45359237;
+  }
+
   @Test
   void betweenAndBeyondTheRows() {
     assertFrequency(0.86, 3.5, LiftingDuration.SHORT, false);

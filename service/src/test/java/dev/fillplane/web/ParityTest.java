@@ -43,6 +43,7 @@ class ParityTest {
           "ContourFeature",
           "ContourProperties",
           "ContourGeometry",
+          "PlanShapeGeometry", // GeoJSON, PlanShapesTest
           "Grid",
           "Deviations",
           "Amount",

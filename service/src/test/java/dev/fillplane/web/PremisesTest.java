@@ -16,7 +16,8 @@ class PremisesTest {
 
   private static final String ALL =
       "{'jurisdiction':'uk','oldCovering':'carpet','suspended':false,'deadLoadAllowance':5,"
-          + "'heater':'none','solventPrimer':false,'flames':false,'floorHeating':'none'}";
+          + "'heater':'none','solventPrimer':false,'flames':false,'floorHeating':'none','base':[],"
+          + "'structure':[]}";
 
   @Test
   void whatIsNotToldIsAskedFor() {
@@ -41,7 +42,7 @@ class PremisesTest {
     Response plan =
         planned(
             "{'deadLoadAllowance':0.01,'heater':'unflued','solventPrimer':true,'flames':true,"
-                + "'floorHeating':'on','base':['bouncy','weak']}");
+                + "'floorHeating':'off','base':['weak'],'structure':['moving-cracks']}");
     List<String> codes = plan.path("safety.code");
     for (String code :
         List.of(
@@ -49,8 +50,8 @@ class PremisesTest {
             "heater-unflued",
             "solvent-primer",
             "open-flames",
-            "heated-floor-on",
-            "base-bouncy",
+            "heated-floor",
+            "engineer-moving-cracks",
             "base-weak")) {
       assertTrue(codes.contains(code), code + " in " + codes);
     }
@@ -72,6 +73,12 @@ class PremisesTest {
       delimiter = '|',
       value = {
         "{'base':['weak','magnesite']} | base-magnesite | #/premises/base/1",
+        "{'base':['bouncy']} | base-bouncy | #/premises/base/0",
+        "{'floorHeating':'on'} | heated-floor-on | #/premises/floorHeating",
+        "{'structure':['ghost']} | not-one-of | #/premises/structure/0",
+        "{'sag':-1} | too-small | #/premises/sag",
+        "{'sag':501} | out-of-range | #/premises/sag",
+        "{'joistSpacing':40} | out-of-range | #/premises/joistSpacing",
         "{'base':['sand']} | not-one-of | #/premises/base/0",
         "{'deadLoadAllowance':-1} | too-small | #/premises/deadLoadAllowance",
         "{'deadLoadAllowance':51} | out-of-range | #/premises/deadLoadAllowance",

@@ -78,6 +78,11 @@ final class Statements {
     optional("value", value.value(), out, provider);
     optional("limit", value.limit(), out, provider);
     out.writeStringField("basis", value.basis());
+    out.writeArrayFieldStart("rooms");
+    for (String room : value.rooms()) {
+      out.writeString(room);
+    }
+    out.writeEndArray();
     out.writeEndObject();
   }
 

@@ -1,4 +1,4 @@
-package dev.fillplane.safety;
+package dev.fillplane.room;
 
 /** What a base is found to be, beside its substrate; each asks for more than a primer. */
 public enum BaseKind {
@@ -9,6 +9,6 @@ public enum BaseKind {
   /** Dusting, hollow, lightweight. */
   WEAK,
   ASPHALT,
-  /** Gives underfoot, or has cut, rotten or unknown joists. */
+  /** Gives underfoot. */
   BOUNCY
 }

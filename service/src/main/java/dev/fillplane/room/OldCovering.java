@@ -1,4 +1,4 @@
-package dev.fillplane.safety;
+package dev.fillplane.room;
 
 /** What lies on the base, or lay there before it was bared; its glue may be left. */
 public enum OldCovering {
