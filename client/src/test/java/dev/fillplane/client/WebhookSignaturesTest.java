@@ -16,8 +16,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * The known message is that of the test suites of the Standard Webhooks reference libraries
- * (standard-webhooks/standard-webhooks, spec 1.0.0); its HMAC was computed anew with Python's hmac.
+ * The known message is that of the reference library (standard-webhooks/standard-webhooks, commit
+ * 14ae328, libraries/java/src/test/java/com/standardwebhooks/WebhookTest.java,
+ * verifyWebhookSignWorks); its HMAC was computed anew with Python's hmac.
  */
 class WebhookSignaturesTest {
   private static final String SECRET = "whsec_MfKQ9r8GKYqrTwjUPD8ILPZIo2LaLaSw";
