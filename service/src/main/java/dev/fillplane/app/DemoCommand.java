@@ -37,7 +37,7 @@ final class DemoCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       defaultValue = "fillplane-demo",
-      description = "Folder for the plan and its picture.")
+      description = "Folder for the plan, its picture and its sheet.")
   private Path out;
 
   @Override
@@ -56,14 +56,18 @@ final class DemoCommand implements Callable<Integer> {
       PicturesApi pictures = client.api(PicturesApi::new);
       Plan plan = client.call(() -> plans.makePlan(request));
       File map = client.call(() -> pictures.drawDepthMap(request, null));
+      File sheet = client.call(() -> pictures.printPourSheet(request, null));
       PrintStream print = new PrintStream(System.out, true, StandardCharsets.UTF_8);
       new Summary(plan, request).print(print);
       Files.createDirectories(out);
       json.writerWithDefaultPrettyPrinter().writeValue(out.resolve("plan.json").toFile(), plan);
       Files.move(map.toPath(), out.resolve("depth-map.svg"), StandardCopyOption.REPLACE_EXISTING);
+      Files.move(
+          sheet.toPath(), out.resolve("pour-sheet.pdf"), StandardCopyOption.REPLACE_EXISTING);
       print.println();
-      print.println("Plan: " + out.resolve("plan.json"));
-      print.println("Map:  " + out.resolve("depth-map.svg"));
+      print.println("Plan:  " + out.resolve("plan.json"));
+      print.println("Map:   " + out.resolve("depth-map.svg"));
+      print.println("Sheet: " + out.resolve("pour-sheet.pdf"));
     }
     return 0;
   }

@@ -29,7 +29,7 @@ final class ConsumableNeeds {
 
   private ConsumableNeeds() {}
 
-  static List<Need> of(Job job) {
+  static List<Need> of(PlannedWork job) {
     Plan plan = job.plan();
     List<Need> needs = new ArrayList<>();
     String edge = "#/quantities/perimeterSeal";
@@ -52,7 +52,7 @@ final class ConsumableNeeds {
   }
 
   /** Boards across openings and along the dams of bays, and forms round what stays open. */
-  private static List<Need> stops(Job job) {
+  private static List<Need> stops(PlannedWork job) {
     Plan plan = job.plan();
     double openings = plan.quantities().dams().stream().mapToDouble(Dam::length).sum();
     double dams =
@@ -80,7 +80,7 @@ final class ConsumableNeeds {
     return rail.from().distance(rail.to());
   }
 
-  private static double dust(Job job) {
+  private static double dust(PlannedWork job) {
     return DUST_BLASTED * job.area() + GROUND_DENSITY * job.plan().grinding().volume();
   }
 }

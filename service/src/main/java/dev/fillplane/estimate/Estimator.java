@@ -52,7 +52,7 @@ public final class Estimator {
    */
   public static List<LineItem> lines(
       LineItemsRequest request, PlanRequest planned, Plan plan, Findings findings) {
-    Job job = Job.of(planned, plan, request.rates());
+    PlannedWork job = PlannedWork.of(planned, plan, request.rates());
     Visits visits = Visits.of(job);
     Pricer pricer = new Pricer(request, job.sheet().binder(), findings);
     return Stream.of(

@@ -14,15 +14,15 @@ import java.util.List;
  */
 final class LabourNeeds {
 
-  private final Job job;
+  private final PlannedWork job;
   private final Visits visits;
 
-  private LabourNeeds(Job job, Visits visits) {
+  private LabourNeeds(PlannedWork job, Visits visits) {
     this.job = job;
     this.visits = visits;
   }
 
-  static List<Need> of(Job job, Visits visits) {
+  static List<Need> of(PlannedWork job, Visits visits) {
     LabourNeeds labour = new LabourNeeds(job, visits);
     List<Need> needs = new ArrayList<>(labour.before());
     needs.addAll(labour.pour());

@@ -18,7 +18,7 @@ final class MaterialNeeds {
 
   private MaterialNeeds() {}
 
-  static List<Need> of(Job job) {
+  static List<Need> of(PlannedWork job) {
     Plan plan = job.plan();
     double depth = plan.depth().mean();
     return List.of(
@@ -41,7 +41,7 @@ final class MaterialNeeds {
   }
 
   /** The bags of the order: those in the floor, those that get lost, and the reserve. */
-  private static Need underlayment(Job job) {
+  private static Need underlayment(PlannedWork job) {
     Bags bags = job.plan().quantities().bags();
     double inFloor = Math.ceil(bags.likely() * (1 - LOST) - 1e-9);
     boolean gypsum = job.sheet().binder() == Binder.GYPSUM;

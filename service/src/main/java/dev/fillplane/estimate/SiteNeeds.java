@@ -18,13 +18,13 @@ final class SiteNeeds {
 
   private SiteNeeds() {}
 
-  static List<Need> of(Job job, Visits visits) {
+  static List<Need> of(PlannedWork job, Visits visits) {
     List<Need> needs = new ArrayList<>(equipment(job, visits));
     needs.addAll(disposal(job));
     return needs;
   }
 
-  private static List<Need> equipment(Job job, Visits visits) {
+  private static List<Need> equipment(PlannedWork job, Visits visits) {
     Crew crew = job.request().crew();
     boolean pumps = crew.placing() == Placing.PUMP;
     double days = visits.pourDays();
@@ -40,7 +40,7 @@ final class SiteNeeds {
         Need.of(Item.PLACING_TOOLS, days, pour));
   }
 
-  private static List<Need> disposal(Job job) {
+  private static List<Need> disposal(PlannedWork job) {
     Plan plan = job.plan();
     Crew crew = job.request().crew();
     int order = plan.quantities().bags().order();

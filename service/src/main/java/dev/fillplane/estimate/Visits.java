@@ -11,14 +11,14 @@ import java.util.List;
  */
 final class Visits {
 
-  private final Job job;
+  private final PlannedWork job;
   private final List<Visit> all = new ArrayList<>();
 
-  private Visits(Job job) {
+  private Visits(PlannedWork job) {
     this.job = job;
   }
 
-  static Visits of(Job job) {
+  static Visits of(PlannedWork job) {
     Visits visits = new Visits(job);
     visits.add();
     return visits;

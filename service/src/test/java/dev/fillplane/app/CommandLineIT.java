@@ -70,6 +70,8 @@ class CommandLineIT {
             .newDocumentBuilder()
             .parse(folder.resolve("demo/depth-map.svg").toFile());
     assertEquals("svg", svg.getDocumentElement().getLocalName());
+    byte[] sheet = Files.readAllBytes(folder.resolve("demo/pour-sheet.pdf"));
+    assertEquals("%PDF-", new String(sheet, 0, 5, StandardCharsets.US_ASCII));
   }
 
   @Test

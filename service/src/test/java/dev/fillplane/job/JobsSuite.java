@@ -248,7 +248,7 @@ abstract class JobsSuite {
   void aKeyIsTakenByOne() {
     Keyed key = new Keyed("key", "body");
     Instant now = Instant.now();
-    try (Database database = Database.open(store(), 1)) {
+    try (Database database = Database.open(store(), 3)) {
       boolean one = database.run(c -> KeyTable.take(c, "me", key, "one", now));
       boolean two = database.run(c -> KeyTable.take(c, "me", key, "two", now));
       assertTrue(one);

@@ -124,6 +124,11 @@ class LiftingChecksTest {
   }
 
   @Test
+  void aDayOfWorkIsCovered() {
+    assertEquals(true, answered(request().put("hours", 8)).path("applies"));
+  }
+
+  @Test
   void longerThanADayOfWorkIsNotCovered() {
     Response answer = answered(request().put("hours", 8.5));
     assertEquals(List.of("lift-over-eight-hours"), answer.path("whyNot.code"));

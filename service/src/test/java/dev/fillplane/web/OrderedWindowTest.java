@@ -56,11 +56,9 @@ class OrderedWindowTest {
     AtomicInteger begun = new AtomicInteger();
     Thread putting = new Thread(() -> put(window, begun, 10));
     putting.start();
-    awaitWaiting(putting);
-    assertEquals(3, begun.get());
+    awaitWaitingAfter(3, begun, putting);
     window.take();
-    awaitWaiting(putting);
-    assertEquals(4, begun.get());
+    awaitWaitingAfter(4, begun, putting);
     List<Integer> rest = new ArrayList<>();
     for (Optional<Integer> next = window.take(); next.isPresent(); next = window.take()) {
       rest.add(next.get());
@@ -113,9 +111,11 @@ class OrderedWindowTest {
     }
   }
 
-  private static void awaitWaiting(Thread thread) {
-    while (thread.getState() != Thread.State.WAITING) {
-      assertTrue(thread.isAlive() && !Thread.currentThread().isInterrupted(), "does not wait");
+  /** Waits until so many pieces are in and no more can be put. */
+  private static void awaitWaitingAfter(int count, AtomicInteger begun, Thread putting) {
+    while (begun.get() < count || putting.getState() != Thread.State.WAITING) {
+      assertTrue(putting.isAlive() && !Thread.currentThread().isInterrupted(), "does not wait");
     }
+    assertEquals(count, begun.get());
   }
 }

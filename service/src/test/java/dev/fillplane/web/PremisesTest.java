@@ -22,7 +22,8 @@ class PremisesTest {
   @Test
   void whatIsNotToldIsAskedFor() {
     String warning = warning(planned("{}"));
-    for (String name : List.of("country", "old covering", "heater", "floor heating")) {
+    for (String name :
+        List.of("country", "old covering", "state of the base", "structure", "heater", "heating")) {
       assertTrue(warning.contains(name), warning);
     }
     assertFalse(warning(planned("{'heater':'electric'}")).contains("heater"));

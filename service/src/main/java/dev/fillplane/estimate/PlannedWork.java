@@ -17,13 +17,13 @@ import java.util.List;
  *
  * @param sheet of the underlayment
  */
-record Job(PlanRequest request, Plan plan, DataSheet sheet, WorkRates rates) {
+record PlannedWork(PlanRequest request, Plan plan, DataSheet sheet, WorkRates rates) {
 
   private static final double HOUR = 3600;
 
-  static Job of(PlanRequest request, Plan plan, WorkRates rates) {
+  static PlannedWork of(PlanRequest request, Plan plan, WorkRates rates) {
     DataSheet sheet = Catalogue.resolve(request.material(), Place.root(), new Findings());
-    return new Job(request, plan, sheet, rates);
+    return new PlannedWork(request, plan, sheet, rates);
   }
 
   /** How often is poured: once a layer. */
