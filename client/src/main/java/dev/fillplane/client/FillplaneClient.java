@@ -13,7 +13,6 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Random;
 import java.util.function.Function;
 
 /**
@@ -25,21 +24,22 @@ public final class FillplaneClient {
   private final String baseUri;
   private final Optional<String> apiKey;
   private final Duration readTimeout;
-  private final Duration connectTimeout;
+  private final Sockets sockets;
   private final Time time;
   private final Attempts attempts;
   private final IdempotencyKeys keys = new IdempotencyKeys();
   private final HttpClient http;
 
-  private FillplaneClient(Builder builder) {
+  FillplaneClient(ClientBuilder builder) {
     baseUri = builder.baseUri;
     apiKey = builder.apiKey;
-    connectTimeout = builder.connectTimeout;
+    sockets = new Sockets(builder.connectTimeout, builder.readTimeout, builder.sslContext);
     readTimeout = builder.readTimeout;
     time = builder.time;
     attempts = new Attempts(builder.retries, time, builder.jitter);
-    http =
-        ApiClient.createDefaultHttpClientBuilder().connectTimeout(builder.connectTimeout).build();
+    HttpClient.Builder connections = ApiClient.createDefaultHttpClientBuilder();
+    builder.sslContext.ifPresent(connections::sslContext);
+    http = connections.connectTimeout(builder.connectTimeout).build();
   }
 
   /**
@@ -47,8 +47,8 @@ public final class FillplaneClient {
    *
    * @throws IllegalArgumentException if the address is not an absolute http or https address
    */
-  public static Builder at(URI baseUri) {
-    return new Builder(baseUri);
+  public static ClientBuilder at(URI baseUri) {
+    return new ClientBuilder(baseUri);
   }
 
   /**
@@ -107,7 +107,7 @@ public final class FillplaneClient {
 
   private LineExchange openStream(LineExchange.Lines lines) throws IOException {
     URI address = URI.create(baseUri + "/v1/plan-streams");
-    return LineExchange.open(address, identity(), connectTimeout, readTimeout, lines);
+    return LineExchange.open(sockets, address, identity(), lines);
   }
 
   private <T> T attempt(Call<T> operation) {
@@ -142,70 +142,5 @@ public final class FillplaneClient {
   public interface Action {
     /** Runs the operation. */
     void run() throws ApiException;
-  }
-
-  /** What a client is made of. */
-  public static final class Builder {
-    private final String baseUri;
-    private Optional<String> apiKey = Optional.empty();
-    private Duration connectTimeout = Duration.ofSeconds(5);
-    private Duration readTimeout = Duration.ofSeconds(60);
-    private Retries retries = Retries.usual();
-    private Time time = Time.REAL;
-    private Random jitter = new Random();
-
-    private Builder(URI baseUri) {
-      boolean web = "http".equals(baseUri.getScheme()) || "https".equals(baseUri.getScheme());
-      if (!web || baseUri.getHost() == null || baseUri.getRawQuery() != null) {
-        throw new IllegalArgumentException("Not the address of a service: " + baseUri);
-      }
-      this.baseUri = baseUri.toString().replaceFirst("/+$", "");
-    }
-
-    /** The key sent with every request as {@code Authorization: Bearer}; none by default. */
-    public Builder apiKey(String key) {
-      if (!key.matches("[!-~]+")) {
-        throw new IllegalArgumentException("The key is blank or has characters no key has.");
-      }
-      apiKey = Optional.of(key);
-      return this;
-    }
-
-    /** How long to wait for a connection; 5 seconds by default. */
-    public Builder connectTimeout(Duration timeout) {
-      connectTimeout = positive(timeout);
-      return this;
-    }
-
-    /** How long to wait for an answer to begin; 60 seconds by default. */
-    public Builder readTimeout(Duration timeout) {
-      readTimeout = positive(timeout);
-      return this;
-    }
-
-    /** How often and how patiently to ask again; {@link Retries#usual} by default. */
-    public Builder retries(Retries retries) {
-      this.retries = retries;
-      return this;
-    }
-
-    /** A clock turned by hand and pauses that can be foretold. */
-    Builder time(Time time, long seed) {
-      this.time = time;
-      this.jitter = new Random(seed);
-      return this;
-    }
-
-    /** Makes the client. */
-    public FillplaneClient build() {
-      return new FillplaneClient(this);
-    }
-
-    private static Duration positive(Duration timeout) {
-      if (timeout.isNegative() || timeout.isZero()) {
-        throw new IllegalArgumentException("A timeout must be longer than nothing: " + timeout);
-      }
-      return timeout;
-    }
   }
 }

@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.Socket;
 import java.net.URI;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
@@ -43,10 +42,9 @@ final class LineExchange implements AutoCloseable {
   }
 
   /** Connects, sends the head of the request and begins to send its lines. */
-  static LineExchange open(
-      URI address, Map<String, String> headers, Duration connect, Duration read, Lines lines)
+  static LineExchange open(Sockets sockets, URI address, Map<String, String> headers, Lines lines)
       throws IOException {
-    Socket socket = Sockets.connect(address, connect, read);
+    Socket socket = sockets.connect(address);
     LineExchange exchange = new LineExchange(socket, lines);
     LineSender sender = new LineSender(socket, lines);
     sender.sendHead(address, headers);

@@ -6,7 +6,6 @@ import java.net.http.HttpTimeoutException;
 import java.util.Iterator;
 import java.util.NoSuchElementException;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Plans of many units, in the order of their requests, from one exchange of lines with the service.
@@ -26,9 +25,6 @@ public final class PlanStream implements Iterator<PlanLine>, AutoCloseable {
 
   /** How many requests may be sent whose answers the caller has not taken. */
   public static final int AHEAD = 32;
-
-  private static final int TIMED_OUT = 408;
-  private static final Set<String> ENDINGS = Set.of("timed-out", "busy", "too-many-requests");
 
   /** Opens an exchange that sends lines. */
   interface Opening {
@@ -114,14 +110,14 @@ public final class PlanStream implements Iterator<PlanLine>, AutoCloseable {
     } else if (feed.done()) {
       end();
     } else {
-      throw broken(new IOException("The stream ended before its last answer."));
+      throw StreamEnd.broken(new IOException("The stream ended before its last answer."));
     }
   }
 
   private void accept(byte[] line) {
     try {
       PlanLine answer = PlanJson.answer(answered + 1, line);
-      answer.problem().ifPresent(PlanStream::checkThatItAnswers);
+      answer.problem().ifPresent(StreamEnd::check);
       feed.answered();
       ready = Optional.of(answer);
       answered++;
@@ -129,20 +125,6 @@ public final class PlanStream implements Iterator<PlanLine>, AutoCloseable {
     } catch (IOException e) {
       throw new NoAnswerException("The service's answer cannot be read.", e);
     }
-  }
-
-  /** A service that stops, or tired of waiting, says so in a line that answers no request. */
-  private static void checkThatItAnswers(ProblemException problem) {
-    if (problem.kind().filter(ENDINGS::contains).isPresent()) {
-      throw problem;
-    }
-    if (problem.kind().filter("bad-request"::equals).isPresent()) {
-      throw broken(new IOException(problem));
-    }
-  }
-
-  private static NoAnswerException broken(IOException cause) {
-    return new NoAnswerException("The service's answer broke off.", cause);
   }
 
   private void reopenAfter(RuntimeException failure) {
@@ -155,9 +137,7 @@ public final class PlanStream implements Iterator<PlanLine>, AutoCloseable {
     }
     exchange.ifPresent(LineExchange::close);
     exchange = Optional.empty();
-    if (failure instanceof ProblemException problem
-        && problem.status() == TIMED_OUT
-        && !feed.owed()) {
+    if (StreamEnd.isTired(failure) && !feed.owed()) {
       return; // The source was slow, which is no trouble of the service.
     }
     try {

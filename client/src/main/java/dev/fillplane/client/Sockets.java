@@ -8,23 +8,30 @@ import java.net.SocketTimeoutException;
 import java.net.URI;
 import java.net.http.HttpConnectTimeoutException;
 import java.time.Duration;
+import java.util.Optional;
+import javax.net.ssl.SSLContext;
 import javax.net.ssl.SSLParameters;
 import javax.net.ssl.SSLSocket;
 import javax.net.ssl.SSLSocketFactory;
 
-/** Connections to the host of an address, with TLS and its name checked where it is https. */
-final class Sockets {
-  private Sockets() {}
+/**
+ * Connections to the host of an address, with TLS and its name checked where it is https.
+ *
+ * @param connect how long to wait for a connection
+ * @param read how long to wait for a byte
+ * @param tls whom to trust; as Java does unless told
+ */
+record Sockets(Duration connect, Duration read, Optional<SSLContext> tls) {
 
-  static Socket connect(URI address, Duration connect, Duration read) throws IOException {
+  Socket connect(URI address) throws IOException {
     boolean secure = address.getScheme().equals("https");
     int usual = secure ? 443 : 80;
     int port = address.getPort() < 0 ? usual : address.getPort();
     Socket socket = new Socket();
     try {
       socket.setTcpNoDelay(true);
-      InetAddress host = InetAddress.getByName(address.getHost());
       socket.setSoTimeout(millis(read));
+      InetAddress host = InetAddress.getByName(address.getHost());
       socket.connect(new InetSocketAddress(host, port), millis(connect));
       return secure ? encrypted(socket, address.getHost(), port) : socket;
     } catch (SocketTimeoutException e) {
@@ -40,8 +47,10 @@ final class Sockets {
     return (int) Math.max(1, Math.min(Integer.MAX_VALUE, patience.toMillis()));
   }
 
-  private static Socket encrypted(Socket plain, String host, int port) throws IOException {
-    SSLSocketFactory factory = (SSLSocketFactory) SSLSocketFactory.getDefault();
+  private Socket encrypted(Socket plain, String host, int port) throws IOException {
+    SSLSocketFactory factory =
+        tls.map(SSLContext::getSocketFactory)
+            .orElseGet(() -> (SSLSocketFactory) SSLSocketFactory.getDefault());
     SSLSocket socket = (SSLSocket) factory.createSocket(plain, host, port, true);
     SSLParameters parameters = socket.getSSLParameters();
     parameters.setEndpointIdentificationAlgorithm("HTTPS");

@@ -137,7 +137,7 @@ class FillplaneClientTest {
       assertThrows(
           IllegalArgumentException.class, () -> FillplaneClient.at(URI.create(address)), address);
     }
-    FillplaneClient.Builder builder = FillplaneClient.at(URI.create("http://localhost"));
+    ClientBuilder builder = FillplaneClient.at(URI.create("http://localhost"));
     assertThrows(IllegalArgumentException.class, () -> builder.apiKey(" "));
     assertThrows(IllegalArgumentException.class, () -> builder.readTimeout(Duration.ZERO));
     assertThrows(

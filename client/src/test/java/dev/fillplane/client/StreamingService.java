@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
+import javax.net.ServerSocketFactory;
 
 /**
  * Serves one connection after the other as a script says; the last script serves all that follow.
@@ -30,10 +31,15 @@ public final class StreamingService implements AutoCloseable {
   private final List<String> heads = new CopyOnWriteArrayList<>();
   private final CountDownLatch left = new CountDownLatch(1);
 
+  /** Serves on any free port. */
   public StreamingService(Script... scripts) {
+    this(ServerSocketFactory.getDefault(), scripts);
+  }
+
+  StreamingService(ServerSocketFactory sockets, Script... scripts) {
     this.scripts = List.of(scripts);
     try {
-      server = new ServerSocket(0, 50, InetAddress.getLoopbackAddress());
+      server = sockets.createServerSocket(0, 50, InetAddress.getLoopbackAddress());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -9,7 +9,8 @@ import java.util.List;
  *
  * @param kind the kind of problem, such as {@code invalid} or {@code unanswerable}
  * @param sentence what happened, for people
- * @param faults what is wrong, each with its place in the plan request of the unit
+ * @param faults what is wrong, each with its place in what was asked: a plan request, for line
+ *     items that under {@code #/plan} beside {@code #/prices}
  */
 public record Trouble(String kind, String sentence, List<Problem> faults) {
 
