@@ -12,8 +12,8 @@ import dev.fillplane.quantity.UnitSystem;
 import java.util.List;
 
 /**
- * A job request that is fit to be taken. Its units are bytes as they were sent, packed: none is read
- * before its turn, so that a large job takes little more memory than its body.
+ * A job request that is fit to be taken. Its units are bytes as they were sent, packed: none is
+ * read before its turn, so that a large job takes little more memory than its body.
  */
 record JobBody(JobTerms terms, List<UnitRequest> units) {
 

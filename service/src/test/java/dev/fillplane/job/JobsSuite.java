@@ -254,8 +254,7 @@ abstract class JobsSuite {
       assertTrue(one);
       assertFalse(two);
       assertEquals(
-          "one",
-          database.run(connection -> KeyTable.find(connection, "me", "key")).get().holder());
+          "one", database.run(connection -> KeyTable.find(connection, "me", "key")).get().holder());
     }
   }
 
