@@ -15,14 +15,19 @@ final class CrewRun implements BatchTimes {
   private final boolean[] returning;
   private double end;
 
-  private CrewRun(PourSite site, int people) {
+  private CrewRun(PourSite site, int people, Diary diary) {
     this.site = site;
-    this.people = new People(people);
+    this.people = new People(people, diary);
     returning = new boolean[people];
   }
 
   static CrewRun of(LaidFloor floor, TaskTimes times, Way way, Crew crew) {
-    CrewRun run = new CrewRun(new PourSite(floor, times, way, crew), way.people());
+    return of(floor, times, way, crew, Diary.NONE);
+  }
+
+  /** The same run, with a diary of who does what when. */
+  static CrewRun of(LaidFloor floor, TaskTimes times, Way way, Crew crew, Diary diary) {
+    CrewRun run = new CrewRun(new PourSite(floor, times, way, crew), way.people(), diary);
     run.run();
     return run;
   }

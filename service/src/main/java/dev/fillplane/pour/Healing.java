@@ -24,7 +24,7 @@ public record Healing(double time, boolean vouched) {
   }
 
   /** The oldest that leaves the reserve. */
-  double limit() {
+  public double limit() {
     return (1 - FloorPour.RESERVE) * time;
   }
 }

@@ -14,9 +14,11 @@ final class People {
   private final double[] until;
   private final double[] busy;
   private final double[] waiting;
+  private final Diary diary;
   private int free;
 
-  People(int count) {
+  People(int count, Diary diary) {
+    this.diary = diary;
     role = new Role[count];
     working = new boolean[count];
     batch = new int[count];
@@ -59,6 +61,7 @@ final class People {
 
   void work(int person, double now, double duration) {
     until[person] = now + duration;
+    diary.note(person, role[person], batch[person], now, until[person]);
     busy[person * ROLES + role[person].ordinal()] += duration;
   }
 

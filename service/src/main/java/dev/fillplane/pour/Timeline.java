@@ -77,17 +77,19 @@ final class Timeline {
 
   /** All of the crew; those who stand by come last. */
   List<Worker> workers() {
+    TaskList tasks = new TaskList(run.people().count());
+    CrewRun.of(pour.floor(), TaskTimes.of(pour.crew(), sheet), pour.way(), pour.crew(), tasks);
     List<Worker> workers = new ArrayList<>();
     for (int person = 0; person < pour.crew().people(); person++) {
       workers.add(
           person < run.people().count()
-              ? worker(person)
-              : new Worker(person + 1, List.of(), 0, pour.duration(), Optional.empty()));
+              ? worker(person, tasks.of(person))
+              : new Worker(person + 1, List.of(), 0, pour.duration(), Optional.empty(), List.of()));
     }
     return workers;
   }
 
-  private Worker worker(int person) {
+  private Worker worker(int person, List<Task> tasks) {
     List<Role> roles =
         Stream.of(Role.values())
             .filter(role -> run.people().busy(person, role) > 0)
@@ -97,7 +99,7 @@ final class Timeline {
     double waiting = run.people().waiting(person);
     Optional<Stage> waitsFor =
         waiting > 0 ? Optional.of(run.people().waitedFor(person)) : Optional.empty();
-    return new Worker(person + 1, roles, busy, waiting, waitsFor);
+    return new Worker(person + 1, roles, busy, waiting, waitsFor, tasks);
   }
 
   PourTotals totals() {

@@ -13,16 +13,19 @@ import java.util.Optional;
  * @param busy time at work, washing up included
  * @param waiting time with nothing to do before the last batch is placed
  * @param waitsFor what they wait for longest, if they work and wait
+ * @param tasks what they do when, in order
  */
 public record Worker(
     int number,
     List<Role> roles,
     @Measured(Dimension.TIME) double busy,
     @Measured(Dimension.TIME) double waiting,
-    Optional<Stage> waitsFor) {
+    Optional<Stage> waitsFor,
+    List<Task> tasks) {
 
-  /** Copies the roles. */
+  /** Copies the lists. */
   public Worker {
+    tasks = List.copyOf(tasks);
     roles = List.copyOf(roles);
   }
 }

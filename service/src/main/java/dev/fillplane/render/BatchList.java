@@ -2,12 +2,9 @@ package dev.fillplane.render;
 
 import dev.fillplane.pour.Batch;
 import dev.fillplane.pour.BatchClock;
-import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.UnitSystem;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -84,14 +81,14 @@ public final class BatchList {
     row.add(batch.number());
     row.add(batch.bags());
     row.add(JugMark.of(batch.water(), units).toPlainString());
-    row.add(minutes(batch.mixStart()));
-    row.add(minutes(batch.firstWater()));
-    row.add(minutes(batch.ready()));
-    row.add(minutes(batch.placed()));
-    row.add(minutes(batch.rolled()));
+    row.add(Minutes.tenth(batch.mixStart()));
+    row.add(Minutes.tenth(batch.firstWater()));
+    row.add(Minutes.tenth(batch.ready()));
+    row.add(Minutes.tenth(batch.placed()));
+    row.add(Minutes.tenth(batch.rolled()));
     row.add(batch.firstRibbon());
     row.add(batch.lastRibbon());
-    row.add(minutes(batch.age()));
+    row.add(Minutes.tenth(batch.age()));
     row.add(minutes(batch.edgeAge()));
     if (clock) {
       row.addAll(batch.clock().map(BatchList::cells).orElse(List.of("", "", "")));
@@ -103,13 +100,8 @@ public final class BatchList {
     return List.of(clock.mixStart(), clock.ready(), clock.placed());
   }
 
-  private String minutes(OptionalDouble seconds) {
-    return seconds.isPresent() ? minutes(seconds.getAsDouble()) : "";
-  }
-
-  private String minutes(double seconds) {
-    double minutes = Dimension.TIME.unit(units).fromSi(seconds);
-    return BigDecimal.valueOf(minutes).setScale(1, RoundingMode.HALF_UP).toPlainString();
+  private static String minutes(OptionalDouble seconds) {
+    return seconds.isPresent() ? Minutes.tenth(seconds.getAsDouble()) : "";
   }
 
   private static String plainText(String text) {

@@ -8,8 +8,8 @@ final class ColourLayer {
 
   private ColourLayer() {}
 
-  static Svg draw(Sheet sheet) {
-    Svg svg = new Svg();
+  static Markup draw(Sheet sheet) {
+    Markup svg = new Markup();
     svg.open("g", "clip-path", "url(#" + CLIP + ")", "fill-rule", "nonzero");
     if (!sheet.shows(Layer.DEPTH)) {
       rectangle(svg, sheet, "#fff");
@@ -27,7 +27,7 @@ final class ColourLayer {
     return svg.close("g");
   }
 
-  private static void ground(Svg svg, Sheet sheet) {
+  private static void ground(Markup svg, Sheet sheet) {
     rectangle(svg, sheet, "#fff");
     rectangle(
         svg,
@@ -37,7 +37,7 @@ final class ColourLayer {
             : sheet.classes().colour(sheet.classes().first()));
   }
 
-  private static void rectangle(Svg svg, Sheet sheet, String fill) {
+  private static void rectangle(Markup svg, Sheet sheet, String fill) {
     View view = sheet.view();
     svg.leaf(
         "rect",

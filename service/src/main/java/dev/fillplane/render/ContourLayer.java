@@ -21,7 +21,7 @@ final class ContourLayer {
     return sheet.shows(Layer.CONTOURS) ? sheet.plan().depth().contours().contours() : List.of();
   }
 
-  static Svg draw(Sheet sheet) {
+  static Markup draw(Sheet sheet) {
     PathData path = new PathData();
     for (Contour contour : contours(sheet)) {
       for (List<Position> line : contour.lines()) {
@@ -31,7 +31,7 @@ final class ContourLayer {
         }
       }
     }
-    Svg svg = new Svg();
+    Markup svg = new Markup();
     if (!path.isEmpty()) {
       svg.leaf(
           "path",

@@ -5,7 +5,7 @@ final class Defs {
 
   private Defs() {}
 
-  static void write(Svg svg, Sheet sheet) {
+  static void write(Markup svg, Sheet sheet) {
     svg.open("defs");
     PathData rings = new PathData();
     sheet.request().rooms().stream()
@@ -21,7 +21,7 @@ final class Defs {
   }
 
   /** Dark dots with a light rim, seen on light and dark depths alike. */
-  private static void dots(Svg svg) {
+  private static void dots(Markup svg) {
     svg.open(
         "pattern",
         "id",
@@ -38,7 +38,7 @@ final class Defs {
   }
 
   /** Dark lines with a light rim, the other way than what is not poured. */
-  private static void ground(Svg svg) {
+  private static void ground(Markup svg) {
     svg.open(
         "pattern",
         "id",
@@ -55,7 +55,7 @@ final class Defs {
   }
 
   private static void hatch(
-      Svg svg, String id, double size, String path, String colour, double width) {
+      Markup svg, String id, double size, String path, String colour, double width) {
     svg.open("pattern", "id", id, "width", size, "height", size, "patternUnits", "userSpaceOnUse");
     svg.leaf("path", "d", path, "fill", "none", "stroke", colour, "stroke-width", width);
     svg.close("pattern");

@@ -5,6 +5,7 @@ import dev.fillplane.plan.Plan;
 import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.room.Room;
 import java.util.Set;
+import java.util.function.BiFunction;
 
 /**
  * The picture of a plan: how deep where, and what the crew sets out and pours in which order.
@@ -29,14 +30,14 @@ public final class DepthMap {
   private final FeatureLayer features;
   private final GapLayer gaps;
   private final DeviationLayer deviation;
-  private final Svg map = new Svg();
+  private final Markup map = new Markup();
 
   DepthMap(PlanRequest request, Plan plan) {
-    this(request, plan, Layer.USUAL);
+    this(request, plan, Layer.USUAL, Frame.SCREEN);
   }
 
-  private DepthMap(PlanRequest request, Plan plan, Set<Layer> layers) {
-    layout = Layout.of(request.rooms());
+  private DepthMap(PlanRequest request, Plan plan, Set<Layer> layers, Frame frame) {
+    layout = Layout.of(request.rooms(), frame);
     sheet = Sheet.of(request, plan, layout.view(), layout.mapArea(), layers);
     readings = new ReadingLayer(sheet);
     ribbons = new RibbonLayer(sheet);
@@ -66,7 +67,13 @@ public final class DepthMap {
 
   /** Draws a plan with some layers. */
   public static String draw(PlanRequest request, Plan plan, Set<Layer> layers) {
-    return new DepthMap(request, plan, layers).document();
+    return new DepthMap(request, plan, layers, Frame.SCREEN).document(PictureSize::px).toString();
+  }
+
+  /** The usual layers as a part of a page, without a title block, as large as fits, mm. */
+  static Markup onPage(PlanRequest request, Plan plan, Frame frame, double width, double height) {
+    return new DepthMap(request, plan, Layer.USUAL, frame)
+        .document((across, down) -> PictureSize.within(width, height, across, down));
   }
 
   /** From the ground up. */
@@ -110,15 +117,17 @@ public final class DepthMap {
     return sheet.labels();
   }
 
-  private String document() {
+  private Markup document(BiFunction<Double, Double, PictureSize> sizes) {
     Legend legend =
         new Legend(sheet, readings, ribbons, next, deviation)
             .with(ground)
             .with(passes)
             .with(features)
             .with(gaps);
+    Frame frame = layout.frame();
     double height = Math.ceil(layout.height(legend.height(layout.legendColumns())));
-    Svg svg = new Svg();
+    PictureSize size = sizes.apply(frame.width(), height);
+    Markup svg = new Markup();
     svg.open(
         "svg",
         "xmlns",
@@ -126,13 +135,13 @@ public final class DepthMap {
         "role",
         "img",
         "viewBox",
-        "0 0 1100 " + Svg.number(height),
+        "0 0 " + Markup.number(frame.width()) + " " + Markup.number(height),
         "width",
-        Layout.WIDTH,
+        size.width(),
         "height",
-        height,
+        size.height(),
         "font-family",
-        "Arial, Helvetica, sans-serif",
+        frame.fonts(),
         "fill",
         "#111",
         "aria-labelledby",
@@ -140,12 +149,15 @@ public final class DepthMap {
     svg.text("title", "Depth map: " + TitleBlock.name(sheet.plan()), "id", "depth-title");
     svg.text("desc", description(), "id", "depth-desc");
     Defs.write(svg, sheet);
-    svg.leaf("rect", "width", Layout.WIDTH, "height", height, "fill", "#fff");
-    svg.add(TitleBlock.draw(sheet, Layout.EDGE, Layout.EDGE, Layout.WIDTH - 2 * Layout.EDGE));
+    svg.leaf("rect", "width", frame.width(), "height", height, "fill", "#fff");
+    if (frame.hasTitle()) {
+      double edge = frame.edge();
+      svg.add(TitleBlock.draw(sheet, edge, edge, frame.width() - 2 * edge));
+    }
     svg.add(map);
     svg.add(ScaleBar.draw(sheet, layout.view().left(), layout.mapBottom() - ScaleBar.HEIGHT));
     svg.add(legend.draw(layout.legendLeft(), layout.legendTop(), layout.legendColumns()));
-    return svg.close("svg").toString();
+    return svg.close("svg");
   }
 
   private String description() {

@@ -44,8 +44,8 @@ final class DeviationLayer {
     return path.isEmpty();
   }
 
-  Svg draw() {
-    Svg svg = new Svg();
+  Markup draw() {
+    Markup svg = new Markup();
     if (!isEmpty()) {
       svg.open("g", "id", "deviation", "clip-path", "url(#" + ColourLayer.CLIP + ")");
       svg.leaf("path", "fill", "url(#" + PATTERN + ")", "d", path);

@@ -31,8 +31,8 @@ final class FeatureLayer {
         .anyMatch(kept -> kept.outline().isPresent());
   }
 
-  Svg draw() {
-    Svg svg = new Svg();
+  Markup draw() {
+    Markup svg = new Markup();
     for (Joint joint : joints) {
       Symbols.joint(svg, at(joint.from()), at(joint.to()));
       sheet.labels().block(at(joint.from()), at(joint.to()), 4);

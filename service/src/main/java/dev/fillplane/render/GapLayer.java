@@ -20,8 +20,8 @@ final class GapLayer {
     return gaps.isEmpty();
   }
 
-  Svg draw() {
-    Svg svg = new Svg();
+  Markup draw() {
+    Markup svg = new Markup();
     for (ListedGap gap : gaps) {
       Symbols.edge(svg, at(gap.from()), at(gap.to()));
     }

@@ -20,8 +20,8 @@ final class GroundLayer {
     return areas.isEmpty();
   }
 
-  Svg draw() {
-    Svg svg = new Svg();
+  Markup draw() {
+    Markup svg = new Markup();
     for (GroundArea area : areas) {
       PathData path = new PathData();
       area.outline().rings().forEach(ring -> path.ring(sheet.view(), ring));

@@ -24,8 +24,8 @@ final class GuideLayer {
     pins = shown ? sheet.plan().pins() : List.of();
   }
 
-  Svg draw() {
-    Svg svg = new Svg();
+  Markup draw() {
+    Markup svg = new Markup();
     for (Rail rail : rails) {
       Coordinate from = point(rail.from());
       Coordinate to = point(rail.to());
@@ -41,7 +41,7 @@ final class GuideLayer {
     return svg;
   }
 
-  private static void tick(Svg svg, Coordinate from, Coordinate to, Coordinate at) {
+  private static void tick(Markup svg, Coordinate from, Coordinate to, Coordinate at) {
     double length = Math.max(1e-9, from.distance(to));
     double acrossX = -6 * (to.y - from.y) / length;
     double acrossY = 6 * (to.x - from.x) / length;

@@ -20,7 +20,7 @@ final class Heights {
   /** A height to 1 mm or 1/16 in, without its unit. */
   String bare(double height) {
     double value = Dimension.HEIGHT.unit(units).fromSi(height);
-    return metric() ? Svg.number(Rounding.toDecimals(value, 0)) : inches(value);
+    return metric() ? Markup.number(Rounding.toDecimals(value, 0)) : inches(value);
   }
 
   /** The same with its unit. */
@@ -31,7 +31,7 @@ final class Heights {
   /** An elevation: to 0.1 mm or 1/16 in, with its unit. */
   String elevation(double elevation) {
     double value = Dimension.HEIGHT.unit(units).fromSi(elevation);
-    return (metric() ? Svg.number(Rounding.toDecimals(value, 1)) : inches(value)) + " " + unit();
+    return (metric() ? Markup.number(Rounding.toDecimals(value, 1)) : inches(value)) + " " + unit();
   }
 
   String unit() {
@@ -65,14 +65,14 @@ final class Heights {
   String volume(double volume) {
     double value = Dimension.FILL.unit(units).fromSi(volume);
     int decimals = value < 100 ? 1 : 0;
-    return Svg.number(Rounding.toDecimals(value, decimals)) + (metric() ? " L" : " cu ft");
+    return Markup.number(Rounding.toDecimals(value, decimals)) + (metric() ? " L" : " cu ft");
   }
 
   /** A slope with its unit. */
   String slope(double slope) {
     double value = Dimension.SLOPE.unit(units).fromSi(slope);
     return metric()
-        ? Svg.number(Rounding.toDecimals(value, 2)) + " mm/m"
+        ? Markup.number(Rounding.toDecimals(value, 2)) + " mm/m"
         : Rounding.toDecimals(value, 3) + " in/ft";
   }
 
@@ -83,6 +83,6 @@ final class Heights {
 
   /** A length on plan, given in its unit. */
   String length(double inUnit) {
-    return Svg.number(inUnit) + (metric() ? " m" : " ft");
+    return Markup.number(inUnit) + (metric() ? " m" : " ft");
   }
 }

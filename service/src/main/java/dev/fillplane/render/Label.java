@@ -36,7 +36,7 @@ record Label(String text, double x, double y, Look look) {
   }
 
   /** The frame, if it has one, and the text. */
-  void write(Svg svg) {
+  void write(Markup svg) {
     if (isFramed()) {
       svg.leaf(
           "rect",
@@ -60,7 +60,7 @@ record Label(String text, double x, double y, Look look) {
     writeText(svg);
   }
 
-  void writeText(Svg svg) {
+  void writeText(Markup svg) {
     svg.text(
         "text",
         text,

@@ -111,8 +111,8 @@ final class Labels {
   }
 
   /** All labels with a light rim that keeps them readable on any colour. */
-  Svg write() {
-    Svg svg = new Svg();
+  Markup write() {
+    Markup svg = new Markup();
     // Rims first and apart: not every viewer can draw the rim of a text under its fill.
     svg.open(
         "g",

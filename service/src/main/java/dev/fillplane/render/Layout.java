@@ -8,52 +8,58 @@ import org.locationtech.jts.geom.Envelope;
 /**
  * How a map lies on its page: the legend beside the map, or below it where the map then grows.
  *
+ * @param frame the sheet it lies on
  * @param legendBeside whether the legend stands on the right
  */
-record Layout(View view, boolean legendBeside) {
-
-  static final double WIDTH = 1100;
-  static final double EDGE = 30;
-  static final double TOP = EDGE + TitleBlock.HEIGHT;
+record Layout(Frame frame, View view, boolean legendBeside) {
 
   /** The legend goes below where that makes the map so much larger. */
   private static final double GAIN = 1.33;
 
-  private static final double USUAL = 900;
-  private static final double HIGH = 1500;
   private static final double LARGEST_SCALE = 600;
   private static final double SMALLEST_EXTENT = 0.01;
 
+  /** On a sheet of its own. */
   static Layout of(List<Room> rooms) {
+    return of(rooms, Frame.SCREEN);
+  }
+
+  static Layout of(List<Room> rooms, Frame frame) {
+    Envelope extent = extent(rooms);
+    double width = Math.max(SMALLEST_EXTENT, extent.getWidth());
+    double height = Math.max(SMALLEST_EXTENT, extent.getHeight());
+    boolean beside = scale(frame, width, height, false) < GAIN * scale(frame, width, height, true);
+    double scale = scale(frame, width, height, beside);
+    double left = frame.edge() + (across(frame, beside) - width * scale) / 2;
+    return new Layout(frame, new View(extent, scale, left, frame.top() + Sheet.MARGIN), beside);
+  }
+
+  /** The box of the rooms on plan. */
+  static Envelope extent(List<Room> rooms) {
     Envelope extent = new Envelope();
     for (Room room : rooms) {
       for (List<Position> ring : room.outline().rings()) {
         ring.forEach(p -> extent.expandToInclude(p.x(), p.y()));
       }
     }
-    double width = Math.max(SMALLEST_EXTENT, extent.getWidth());
-    double height = Math.max(SMALLEST_EXTENT, extent.getHeight());
-    boolean beside = scale(width, height, false) < GAIN * scale(width, height, true);
-    double across = across(beside);
-    double scale = scale(width, height, beside);
-    double left = EDGE + (across - width * scale) / 2;
-    return new Layout(new View(extent, scale, left, TOP + Sheet.MARGIN), beside);
+    return extent;
   }
 
-  private static double across(boolean beside) {
-    return WIDTH - 2 * EDGE - (beside ? Legend.COLUMN : 0);
+  private static double across(Frame frame, boolean beside) {
+    return frame.width() - 2 * frame.edge() - (beside ? Legend.COLUMN : 0);
   }
 
-  private static double scale(double width, double height, boolean beside) {
-    double down = height > 3 * width ? HIGH : USUAL;
-    double most = (across(beside) - 2 * Sheet.MARGIN) / width;
+  private static double scale(Frame frame, double width, double height, boolean beside) {
+    double down = height > 3 * width ? frame.high() : frame.usual();
+    double most = (across(frame, beside) - 2 * Sheet.MARGIN) / width;
     return Math.min(LARGEST_SCALE, Math.min(most, (down - 2 * Sheet.MARGIN) / height));
   }
 
   /** Where the map may have texts, px. */
   Envelope mapArea() {
-    double right = EDGE + across(legendBeside);
-    return new Envelope(EDGE, right, TOP, view.top() + view.height() + Sheet.MARGIN);
+    double right = frame.edge() + across(frame, legendBeside);
+    return new Envelope(
+        frame.edge(), right, frame.top(), view.top() + view.height() + Sheet.MARGIN);
   }
 
   /** Lower end of the map, scale bar included. */
@@ -62,18 +68,18 @@ record Layout(View view, boolean legendBeside) {
   }
 
   int legendColumns() {
-    return legendBeside ? 1 : (int) ((WIDTH - 2 * EDGE) / Legend.COLUMN);
+    return legendBeside ? 1 : (int) ((frame.width() - 2 * frame.edge()) / Legend.COLUMN);
   }
 
   double legendLeft() {
-    return legendBeside ? WIDTH - EDGE - Legend.COLUMN + 10 : EDGE;
+    return legendBeside ? frame.width() - frame.edge() - Legend.COLUMN + 10 : frame.edge();
   }
 
   double legendTop() {
-    return legendBeside ? TOP + 20 : mapBottom() + 10;
+    return legendBeside ? frame.top() + 20 : mapBottom() + 10;
   }
 
   double height(double legendHeight) {
-    return Math.max(mapBottom(), legendTop() + legendHeight) + EDGE;
+    return Math.max(mapBottom(), legendTop() + legendHeight) + frame.edge();
   }
 }

@@ -11,7 +11,7 @@ final class Legend {
   static final double ROW = 22;
   static final double COLUMN = 255;
 
-  private record Entry(Consumer<Svg> symbol, String text) {}
+  private record Entry(Consumer<Markup> symbol, String text) {}
 
   private final List<Entry> entries = new ArrayList<>();
   private final Sheet sheet;
@@ -119,7 +119,7 @@ final class Legend {
     if (!readings.isEmpty()) {
       add(
           svg -> Symbols.dot(svg, Swatches.WIDTH / 2, 0),
-          sheet.closeUp() ? "reading: depth, minus where too high" : "reading");
+          sheet.closeUp() ? "reading: depth, minus if too high" : "reading");
     }
     if (readings.hasSuspects()) {
       add(svg -> Symbols.ring(svg, Swatches.WIDTH / 2, 0), "suspect reading: take again");
@@ -168,7 +168,7 @@ final class Legend {
         "direction of travel");
   }
 
-  private void add(Consumer<Svg> symbol, String text) {
+  private void add(Consumer<Markup> symbol, String text) {
     entries.add(new Entry(symbol, text));
   }
 
@@ -182,13 +182,13 @@ final class Legend {
   }
 
   /** Column after column from the top left. */
-  Svg draw(double left, double top, int columns) {
-    Svg svg = new Svg();
+  Markup draw(double left, double top, int columns) {
+    Markup svg = new Markup();
     int rows = rows(columns);
     for (int i = 0; i < entries.size(); i++) {
       double x = left + Math.floorDiv(i, rows) * COLUMN;
       double y = top + (i % rows + 0.5) * ROW;
-      svg.open("g", "transform", "translate(" + Svg.number(x) + " " + Svg.number(y) + ")");
+      svg.open("g", "transform", "translate(" + Markup.number(x) + " " + Markup.number(y) + ")");
       entries.get(i).symbol().accept(svg);
       svg.text("text", entries.get(i).text(), "x", Swatches.WIDTH + 10, "y", 4, "font-size", 12);
       svg.close("g");

@@ -17,7 +17,7 @@ final class Lettering {
   }
 
   private static double em(int c) {
-    if (!Svg.allowed(c)) {
+    if (!Markup.allowed(c)) {
       return 0;
     }
     if (c > 0x2FF) {
@@ -30,6 +30,13 @@ final class Lettering {
       return 1.02;
     }
     return Character.isUpperCase(c) ? 0.78 : 0.65;
+  }
+
+  /** The first so many characters of a text, with an ellipsis where it is cut. */
+  static String cut(String text, int most) {
+    return text.codePointCount(0, text.length()) <= most
+        ? text
+        : text.substring(0, text.offsetByCodePoints(0, most - 1)).strip() + "\u2026";
   }
 
   /** As much of a text as fits, with an ellipsis where it is cut; empty where hardly any fits. */

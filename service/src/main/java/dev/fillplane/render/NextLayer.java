@@ -20,8 +20,8 @@ final class NextLayer {
     return places.isEmpty();
   }
 
-  Svg draw() {
-    Svg svg = new Svg();
+  Markup draw() {
+    Markup svg = new Markup();
     for (int i = 0; i < places.size(); i++) {
       double x = sheet.view().x(places.get(i).x());
       double y = sheet.view().y(places.get(i).y());

@@ -15,14 +15,14 @@ final class OpeningLayer {
   private static final double DAM = 9;
 
   private final Sheet sheet;
-  private final Svg svg = new Svg();
+  private final Markup svg = new Markup();
   private final List<Label> dams = new ArrayList<>();
 
   OpeningLayer(Sheet sheet) {
     this.sheet = sheet;
   }
 
-  Svg draw() {
+  Markup draw() {
     for (int i = 0; i < sheet.rooms().size(); i++) {
       Room room = sheet.request().rooms().get(i);
       for (Opening opening : room.openings()) {

@@ -26,8 +26,8 @@ final class PassLayer {
     return bays.isEmpty();
   }
 
-  Svg draw() {
-    Svg svg = new Svg();
+  Markup draw() {
+    Markup svg = new Markup();
     for (PouredBay bay : bays) {
       PathData path = new PathData();
       Geometry area = area(bay);
@@ -60,7 +60,7 @@ final class PassLayer {
     return Strip.GEOMETRY.createPolygon(ring);
   }
 
-  private static void line(Svg svg, PathData path, String colour, double width, String dashes) {
+  private static void line(Markup svg, PathData path, String colour, double width, String dashes) {
     svg.leaf(
         "path",
         "fill",

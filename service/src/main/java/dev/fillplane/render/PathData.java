@@ -55,7 +55,7 @@ final class PathData {
   }
 
   private static String tenth(double value) {
-    return Svg.number(Math.round(value * 10) / 10.0);
+    return Markup.number(Math.round(value * 10) / 10.0);
   }
 
   boolean isEmpty() {

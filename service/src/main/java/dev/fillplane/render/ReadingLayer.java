@@ -48,8 +48,8 @@ final class ReadingLayer {
     return points.stream().anyMatch(point -> suspects.contains(point.point()));
   }
 
-  Svg draw() {
-    Svg svg = new Svg();
+  Markup draw() {
+    Markup svg = new Markup();
     for (AdjustedPoint point : points) {
       double x = sheet.view().x(point.x().getAsDouble());
       double y = sheet.view().y(point.y().getAsDouble());

@@ -49,13 +49,13 @@ final class RibbonLayer {
     return every;
   }
 
-  Svg draw() {
+  Markup draw() {
     Set<List<Long>> done = new LinkedHashSet<>();
     PathData path = new PathData();
     for (List<Strip> bay : bays) {
       bay.forEach(strip -> strip.rings().forEach(ring -> edges(ring, done, path)));
     }
-    Svg svg = new Svg();
+    Markup svg = new Markup();
     if (!path.isEmpty()) {
       svg.leaf(
           "path",
@@ -99,7 +99,7 @@ final class RibbonLayer {
     }
   }
 
-  Svg arrows() {
+  Markup arrows() {
     return TravelArrows.draw(sheet, bays);
   }
 

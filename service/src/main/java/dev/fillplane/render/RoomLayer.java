@@ -21,8 +21,8 @@ final class RoomLayer {
 
   private RoomLayer() {}
 
-  static Svg draw(Sheet sheet) {
-    Svg svg = new Svg();
+  static Markup draw(Sheet sheet) {
+    Markup svg = new Markup();
     PathData islands = new PathData();
     PathData walls = new PathData();
     for (Room room : sheet.request().rooms()) {
@@ -58,7 +58,8 @@ final class RoomLayer {
         walls);
   }
 
-  private static void block(Sheet sheet, List<Position> ring) {
+  /** Keeps texts off a wall. */
+  static void block(Sheet sheet, List<Position> ring) {
     Coordinate[] points = PathData.points(sheet.view(), ring);
     for (int i = 1; i < points.length; i++) {
       sheet.labels().block(points[i - 1], points[i], WALL / 2);

@@ -21,11 +21,11 @@ final class ScaleBar {
     return length;
   }
 
-  static Svg draw(Sheet sheet, double x, double y) {
+  static Markup draw(Sheet sheet, double x, double y) {
     double perUnit = sheet.view().scale() * sheet.heights().planUnit();
     double length = length(perUnit);
     double width = length * perUnit;
-    Svg svg = new Svg();
+    Markup svg = new Markup();
     svg.leaf(
         "rect",
         "x",

@@ -16,8 +16,8 @@ final class SpotLayer {
     this.sheet = sheet;
   }
 
-  Svg draw() {
-    Svg svg = new Svg();
+  Markup draw() {
+    Markup svg = new Markup();
     for (ProbeWish probe : sheet.request().probes()) {
       double x = sheet.view().x(probe.x());
       double y = sheet.view().y(probe.y());

@@ -7,13 +7,13 @@ final class Swatches {
 
   private Swatches() {}
 
-  static void number(Svg svg) {
+  static void number(Markup svg) {
     svg.open("g", "text-anchor", "middle");
     new Label("7", WIDTH / 2, 0, Look.RIBBON).write(svg);
     svg.close("g");
   }
 
-  static void area(Svg svg, String fill) {
+  static void area(Markup svg, String fill) {
     svg.leaf("rect", "x", 0, "y", -8, "width", WIDTH, "height", 16, "fill", "#fff");
     svg.leaf(
         "rect",
@@ -33,7 +33,7 @@ final class Swatches {
         0.8);
   }
 
-  static void line(Svg svg, String colour, double width, String dashes) {
+  static void line(Markup svg, String colour, double width, String dashes) {
     svg.leaf(
         "path",
         "fill",
@@ -45,6 +45,6 @@ final class Swatches {
         "stroke-dasharray",
         dashes,
         "d",
-        "M0 0H" + Svg.number(WIDTH));
+        "M0 0H" + Markup.number(WIDTH));
   }
 }

@@ -8,7 +8,7 @@ final class Symbols {
   private Symbols() {}
 
   /** A reading. */
-  static void dot(Svg svg, double x, double y) {
+  static void dot(Markup svg, double x, double y) {
     svg.leaf(
         "circle",
         "cx",
@@ -26,7 +26,7 @@ final class Symbols {
   }
 
   /** A planned joint with its stop. */
-  static void joint(Svg svg, Coordinate from, Coordinate to) {
+  static void joint(Markup svg, Coordinate from, Coordinate to) {
     PathData line = new PathData().line(from, to);
     stroke(svg, line, "#fff", 8);
     stroke(svg, line, "#111", 5);
@@ -45,7 +45,7 @@ final class Symbols {
   }
 
   /** A straightedge on two high places. */
-  static void edge(Svg svg, Coordinate from, Coordinate to) {
+  static void edge(Markup svg, Coordinate from, Coordinate to) {
     PathData line = new PathData().line(from, to);
     stroke(svg, line, "#fff", 5);
     stroke(svg, line, "#111", 3);
@@ -71,7 +71,7 @@ final class Symbols {
   }
 
   /** Round a reading that does not fit. */
-  static void ring(Svg svg, double x, double y) {
+  static void ring(Markup svg, double x, double y) {
     svg.leaf(
         "circle",
         "cx",
@@ -105,16 +105,17 @@ final class Symbols {
   }
 
   /** The high spot: a full triangle, point up. */
-  static void high(Svg svg, double x, double y) {
+  static void high(Markup svg, double x, double y) {
     triangle(svg, x, y, -1, "#111", "#fff");
   }
 
   /** The low spot: an empty triangle, point down. */
-  static void low(Svg svg, double x, double y) {
+  static void low(Markup svg, double x, double y) {
     triangle(svg, x, y, 1, "#fff", "#111");
   }
 
-  private static void triangle(Svg svg, double x, double y, int down, String fill, String stroke) {
+  private static void triangle(
+      Markup svg, double x, double y, int down, String fill, String stroke) {
     Coordinate left = new Coordinate(x - 8, y - down * 6);
     PathData path =
         new PathData()
@@ -123,7 +124,7 @@ final class Symbols {
   }
 
   /** A depth pin. */
-  static void pin(Svg svg, double x, double y) {
+  static void pin(Markup svg, double x, double y) {
     PathData cross =
         new PathData()
             .line(new Coordinate(x - 4, y), new Coordinate(x + 4, y))
@@ -133,7 +134,7 @@ final class Symbols {
   }
 
   /** A probe. */
-  static void probe(Svg svg, double x, double y) {
+  static void probe(Markup svg, double x, double y) {
     Coordinate left = new Coordinate(x - 6, y);
     PathData path =
         new PathData()
@@ -147,7 +148,7 @@ final class Symbols {
   }
 
   /** A screed rail. */
-  static void rail(Svg svg, Coordinate from, Coordinate to) {
+  static void rail(Markup svg, Coordinate from, Coordinate to) {
     PathData line = new PathData().line(from, to);
     stroke(svg, line, "#fff", 7);
     stroke(svg, line, "#111", 5);
@@ -155,7 +156,7 @@ final class Symbols {
   }
 
   /** An arrow for the direction of travel. */
-  static void travel(Svg svg, Coordinate from, Coordinate to) {
+  static void travel(Markup svg, Coordinate from, Coordinate to) {
     double length = Math.max(1e-9, from.distance(to));
     double alongX = (to.x - from.x) / length;
     double alongY = (to.y - from.y) / length;
@@ -169,7 +170,7 @@ final class Symbols {
   }
 
   /** A place for one more reading: a dark square with its number. */
-  static void next(Svg svg, double x, double y, int number) {
+  static void next(Markup svg, double x, double y, int number) {
     double half = NextLayer.HALF;
     svg.leaf(
         "rect",
@@ -204,7 +205,7 @@ final class Symbols {
         "middle");
   }
 
-  static void stroke(Svg svg, PathData path, String colour, double width) {
+  static void stroke(Markup svg, PathData path, String colour, double width) {
     svg.leaf("path", "fill", "none", "stroke", colour, "stroke-width", width, "d", path);
   }
 }

@@ -17,7 +17,7 @@ final class TitleBlock {
 
   private final Plan plan;
   private final Heights heights;
-  private final Svg svg = new Svg();
+  private final Markup svg = new Markup();
 
   private TitleBlock(Sheet sheet) {
     plan = sheet.plan();
@@ -29,7 +29,7 @@ final class TitleBlock {
     return plan.reference().filter(name -> !name.isBlank()).orElse("Depth map");
   }
 
-  static Svg draw(Sheet sheet, double left, double top, double width) {
+  static Markup draw(Sheet sheet, double left, double top, double width) {
     TitleBlock block = new TitleBlock(sheet);
     block.head(left, top, width);
     block.facts(left, top + 56, width);
@@ -83,7 +83,7 @@ final class TitleBlock {
     Bags bags = plan.quantities().bags();
     List<String[]> facts = new ArrayList<>();
     TargetSummary target = plan.target();
-    facts.add(new String[] {"Target", shape(target), slope(target)});
+    facts.add(new String[] {"Target", shape(target, heights), slope(target)});
     facts.add(new String[] {"Bags to order", "" + bags.order(), "likely " + bags.likely()});
     facts.add(new String[] {"Volume", heights.volume(plan.depth().volume()), ""});
     facts.add(
@@ -93,7 +93,12 @@ final class TitleBlock {
     return facts;
   }
 
-  private String shape(TargetSummary target) {
+  /** The target in one line. */
+  static String target(TargetSummary target, Heights heights) {
+    return shape(target, heights);
+  }
+
+  private static String shape(TargetSummary target, Heights heights) {
     if (target.planes().size() > 1) {
       return target.planes().size() + " planes";
     }

@@ -23,9 +23,9 @@ final class TravelArrows {
     this.sheet = sheet;
   }
 
-  static Svg draw(Sheet sheet, List<List<Strip>> bays) {
+  static Markup draw(Sheet sheet, List<List<Strip>> bays) {
     TravelArrows arrows = new TravelArrows(sheet);
-    Svg svg = new Svg();
+    Markup svg = new Markup();
     for (List<Strip> bay : bays) {
       Strip first = bay.get(0);
       Coordinate last = bay.get(bay.size() - 1).middle();

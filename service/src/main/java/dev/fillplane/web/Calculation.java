@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param schema the schema of its body in the contract
  * @param request the record of its body
  * @param mediaType what it answers with
- * @param work computes the answer: a record for JSON, a text for anything else
+ * @param work computes the answer: a record for JSON, a text or bytes for anything else
  */
 record Calculation<Q>(
     String path, String schema, Class<Q> request, String mediaType, Work<Q> work) {
@@ -24,9 +24,20 @@ record Calculation<Q>(
   /**
    * What an answer needs to know beside the request.
    *
-   * @param layers the query parameter of that name, if told
+   * @param query the query parameters
    */
-  record Caller(UnitSystem units, String inputDigest, Optional<String> layers) {}
+  record Caller(UnitSystem units, String inputDigest, Query query) {}
+
+  /** The query parameters of a call. */
+  @FunctionalInterface
+  interface Query {
+
+    /** Of a call without any. */
+    Query NONE = name -> Optional.empty();
+
+    /** The parameter of a name, if it is told. */
+    Optional<String> told(String name);
+  }
 
   /** Computes an answer. */
   @FunctionalInterface

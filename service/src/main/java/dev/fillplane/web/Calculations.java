@@ -19,12 +19,19 @@ import dev.fillplane.plan.SurveyPlanner;
 import dev.fillplane.render.BatchList;
 import dev.fillplane.render.DepthMap;
 import dev.fillplane.render.Layer;
+import dev.fillplane.render.Paper;
+import dev.fillplane.render.PlanTracer;
+import dev.fillplane.render.PourPage;
+import dev.fillplane.render.PourSheet;
+import dev.fillplane.render.PourTimeline;
+import dev.fillplane.render.Wording;
 import dev.fillplane.safety.DustCheckRequest;
 import dev.fillplane.safety.DustChecker;
 import dev.fillplane.safety.LiftingCheckRequest;
 import dev.fillplane.safety.LiftingChecker;
 import dev.fillplane.supply.BagCountRequest;
 import dev.fillplane.supply.BagCounter;
+import dev.fillplane.web.json.Sentences;
 import java.util.List;
 import java.util.Set;
 
@@ -33,6 +40,9 @@ final class Calculations {
 
   static final String SVG = "image/svg+xml";
   static final String CSV = "text/csv";
+  static final String HTML = "text/html";
+  static final String GEO_JSON = "application/geo+json";
+  static final String PDF = "application/pdf";
 
   private final Calculation<PlanRequest> plans =
       Calculation.json(
@@ -51,11 +61,37 @@ final class Calculations {
               SVG,
               (request, caller) -> depthMap(request, caller)),
           new Calculation<>(
+              "/v1/timelines",
+              "PlanRequest",
+              PlanRequest.class,
+              SVG,
+              (request, caller) ->
+                  PourTimeline.draw(request, Planner.plan(request, computed(caller)))),
+          new Calculation<>(
+              "/v1/plan-shapes",
+              "PlanRequest",
+              PlanRequest.class,
+              GEO_JSON,
+              (request, caller) ->
+                  PlanTracer.trace(request, Planner.plan(request, computed(caller)))),
+          new Calculation<>(
               "/v1/batch-lists",
               "PlanRequest",
               PlanRequest.class,
               CSV,
               (request, caller) -> batchList(request, caller)),
+          new Calculation<>(
+              "/v1/pour-pages",
+              "PlanRequest",
+              PlanRequest.class,
+              HTML,
+              (request, caller) -> pourPage(request, caller)),
+          new Calculation<>(
+              "/v1/pour-sheets",
+              "PlanRequest",
+              PlanRequest.class,
+              PDF,
+              (request, caller) -> pourSheet(request, caller)),
           Calculation.json(
               "/v1/depth-fields",
               "PlanRequest",
@@ -124,13 +160,29 @@ final class Calculations {
 
   /** The layers are read first, so that nobody waits for a plan that cannot be drawn. */
   private static String depthMap(PlanRequest request, Calculation.Caller caller) {
-    Set<Layer> layers = Layers.of(caller.layers());
+    Set<Layer> layers = Layers.of(caller.query().told("layers"));
     return DepthMap.draw(request, Planner.plan(request, computed(caller)), layers);
   }
 
   private static String batchList(PlanRequest request, Calculation.Caller caller) {
     Plan plan = Planner.plan(request, computed(caller));
     return BatchList.of(plan.pour().batches(), caller.units());
+  }
+
+  private static String pourPage(PlanRequest request, Calculation.Caller caller) {
+    Paper paper = PageParameter.of(caller.query().told("page"), caller.units());
+    Plan plan = Planner.plan(request, computed(caller));
+    return PourPage.write(request, plan, paper, wording(caller));
+  }
+
+  private static byte[] pourSheet(PlanRequest request, Calculation.Caller caller) {
+    Paper paper = PageParameter.of(caller.query().told("page"), caller.units());
+    Plan plan = Planner.plan(request, computed(caller));
+    return PourSheet.write(request, plan, paper, wording(caller));
+  }
+
+  private static Wording wording(Calculation.Caller caller) {
+    return (code, values) -> Sentences.of(code, values, caller.units());
   }
 
   private static Computed computed(Calculation.Caller caller) {

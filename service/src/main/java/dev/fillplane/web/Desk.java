@@ -8,7 +8,6 @@ import dev.fillplane.web.json.Answer;
 import dev.fillplane.web.json.Json;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Takes a body to its answer: held against its schema first, then bound, then answered in the
@@ -28,11 +27,11 @@ final class Desk {
    * @throws Refusal if the body does not fit its schema or makes no sense
    */
   <Q> byte[] answer(Calculation<Q> calculation, JsonNode tree) {
-    return answer(calculation, tree, Optional.empty());
+    return answer(calculation, tree, Calculation.Query.NONE);
   }
 
-  /** The same with layers that a query parameter tells. */
-  <Q> byte[] answer(Calculation<Q> calculation, JsonNode tree, Optional<String> layers) {
+  /** The same with query parameters. */
+  <Q> byte[] answer(Calculation<Q> calculation, JsonNode tree, Calculation.Query query) {
     List<Problem.Fault> faults = gate.faults(calculation.schema(), tree);
     if (!faults.isEmpty()) {
       throw Refusal.of(Problem.Kind.INVALID, "See errors for what and where.", faults);
@@ -43,13 +42,20 @@ final class Desk {
       Object answer =
           calculation
               .work()
-              .answer(request, new Calculation.Caller(units, Body.digest(tree), layers));
-      return answer instanceof String text
-          ? text.getBytes(StandardCharsets.UTF_8)
-          : Json.bytes(Answer.of(units, answer), units);
+              .answer(request, new Calculation.Caller(units, Body.digest(tree), query));
+      return bytes(answer, units);
     } catch (FindingsException e) {
       throw Refusal.of(e, units);
     }
+  }
+
+  private static byte[] bytes(Object answer, UnitSystem units) {
+    if (answer instanceof byte[] bytes) {
+      return bytes;
+    }
+    return answer instanceof String text
+        ? text.getBytes(StandardCharsets.UTF_8)
+        : Json.bytes(Answer.of(units, answer), units);
   }
 
   /** Binds a body that its schema has passed; what still does not bind is a fault of ours. */

@@ -9,8 +9,8 @@ record Endpoint<Q>(Calculation<Q> calculation, Desk desk, Slots slots) {
   void handle(Context context) {
     Accepted.check(context, calculation.mediaType());
     byte[] body = Body.bytes(context);
-    Optional<String> layers = Optional.ofNullable(context.queryParam("layers"));
-    byte[] answer = slots.run(() -> desk.answer(calculation, Body.parse(body), layers));
+    Calculation.Query query = name -> Optional.ofNullable(context.queryParam(name));
+    byte[] answer = slots.run(() -> desk.answer(calculation, Body.parse(body), query));
     context.contentType(contentType()).result(answer);
   }
 

@@ -88,10 +88,12 @@ final class Browser implements AutoCloseable {
     }
   }
 
+  /** Opens an address in a window of that width; what was asked before is forgotten. */
   Browser open(String address, int width) {
     command(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));
+    driver.manage().logs().get(LogType.PERFORMANCE);
     driver.get(address);
     return this;
   }
@@ -125,6 +127,23 @@ final class Browser implements AutoCloseable {
     until(() -> text(selector).contains(text), () -> selector + " says: " + text(selector));
   }
 
+  /** An element inside of another one that is closed to style sheets. */
+  WebElement inside(String host, String selector) {
+    return find(host).getShadowRoot().findElement(By.cssSelector(selector));
+  }
+
+  /** Waits until a calculator says the text. */
+  void counts(String calculator, String text) {
+    until(
+        () -> inside(calculator, "#result").getText().contains(text),
+        () -> calculator + " says: " + inside(calculator, "#result").getText());
+  }
+
+  boolean scrollsSideways() {
+    return (Boolean)
+        run("return document.documentElement.scrollWidth > document.documentElement.clientWidth");
+  }
+
   void until(Supplier<Boolean> condition, Supplier<String> otherwise) {
     try {
       wait.until(unused -> condition.get());
@@ -140,7 +159,7 @@ final class Browser implements AutoCloseable {
     return file;
   }
 
-  /** Every request since the last call went to these hosts only. */
+  /** Every request since the page was opened went to these hosts only. */
   void askedOnly(String... hosts) {
     TreeSet<String> foreign = new TreeSet<>();
     int asked = 0;

@@ -1,5 +1,6 @@
 package dev.fillplane.browser;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -70,6 +71,7 @@ class PageIT {
     browser.until(
         () -> browser.find("#map-image").getDomProperty("alt").startsWith("Plan of 1 room"),
         () -> browser.find("#map-image").getDomProperty("alt"));
+    browser.until(() -> browser.find("#timeline").isDisplayed(), () -> "no timeline");
     browser.askedOnly(host);
   }
 
@@ -180,6 +182,9 @@ class PageIT {
     assertEquals("5", field("/crew/people").getDomProperty("value"));
     browser.find("#save-batches").click();
     assertTrue(Files.readString(browser.saved("batches.csv")).startsWith("bay,"));
+    browser.find("#save-sheet").click();
+    assertEquals(
+        "%PDF", new String(Files.readAllBytes(browser.saved("pour-sheet.pdf")), 0, 4, ISO_8859_1));
   }
 
   @Test
@@ -203,10 +208,7 @@ class PageIT {
     browser.open("http://" + host + "/", Browser.PHONE);
     sample();
     browser.accessible();
-    assertFalse(
-        (Boolean)
-            browser.run(
-                "return document.documentElement.scrollWidth > document.documentElement.clientWidth"));
+    assertFalse(browser.scrollsSideways());
     browser.askedOnly(host);
   }
 

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.fillplane.material.DataSheet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -44,6 +46,37 @@ class CrewRunTest {
     assertEquals(35, run.people().waiting(0), 1e-9);
     assertEquals(30 + 210 + 100 + 130, run.people().waiting(1), 1e-9);
     assertEquals(Stage.MIXING, run.people().waitedFor(1));
+  }
+
+  /** The same run, told person by person. */
+  @Test
+  void oneMixerByPerson() {
+    Crew crew = Crew.of(2, 1, 2, 1);
+    TaskList tasks = new TaskList(2);
+    LaidFloor floor = EvenFloors.floor(3, AREA, 1);
+    CrewRun.of(floor, TaskTimes.of(crew, SHEET), new Way(2, 1, 2, 0), crew, tasks);
+    assertEquals(
+        "measure-water 1 0-30, mix 1 30-270, mix 2 270-510, mix 3 510-750, rake 3 785-815,"
+            + " spike-roll 3 815-845",
+        told(tasks.of(0).subList(0, 6)));
+    assertEquals(
+        "measure-water 2 30-60, carry-and-pour 1 270-320, rake 1 320-350, spike-roll 1 350-380,"
+            + " measure-water 3 380-410, carry-and-pour 2 510-560",
+        told(tasks.of(1).subList(0, 6)));
+  }
+
+  private static String told(List<Task> tasks) {
+    return tasks.stream()
+        .map(
+            task ->
+                String.format(
+                    Locale.ROOT,
+                    "%s %d %.0f-%.0f",
+                    task.role().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                    task.batch().orElseThrow(),
+                    task.from(),
+                    task.to()))
+        .collect(Collectors.joining(", "));
   }
 
   /**

@@ -75,6 +75,33 @@ class TimelineTest {
     }
   }
 
+  /** What people do adds up to the time for which they are busy, one piece after the other. */
+  @Test
+  void tasksAddUpToTheTimeAtWork() {
+    Random random = new Random(5);
+    for (int i = 0; i < 20; i++) {
+      Crew crew = Crews.any(random);
+      double batch = crew.bagsPerBatch() * SHEET.yieldPerBag();
+      BayPlan plan =
+          BayPlan.of(
+              List.of(TestRooms.hall(), closet()), TiltedDepths.even(0.009), crew.ribbons(batch));
+      Pour pour = pour(plan, crew);
+      for (Worker worker : pour.workers()) {
+        double busy = 0;
+        double end = 0;
+        for (Task task : worker.tasks()) {
+          assertTrue(task.from() >= end && task.to() >= task.from(), crew + " " + task);
+          assertTrue(task.batch().orElse(1) <= pour.batches().size(), task.toString());
+          assertTrue(worker.roles().contains(task.role()));
+          end = task.to();
+          busy += task.to() - task.from();
+        }
+        assertEquals(worker.busy(), busy, 1e-6, crew.toString());
+        assertTrue(end <= pour.totals().end() + 1e-9, "after the end");
+      }
+    }
+  }
+
   /** Batches of one bay follow those of the other by one clock, and reach into its ribbons. */
   @Test
   void oneClockAndOneCountOfRibbons() {

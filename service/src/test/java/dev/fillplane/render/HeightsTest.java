@@ -46,10 +46,10 @@ class HeightsTest {
 
   @Test
   void numbersOfSvg() {
-    assertEquals("12", Svg.number(12));
-    assertEquals("-0.05", Svg.number(-0.0532));
-    assertEquals("3.5", Svg.number(3.499));
-    assertEquals("0", Svg.number(-0.001));
-    assertThrows(IllegalArgumentException.class, () -> Svg.number(Double.NaN));
+    assertEquals("12", Markup.number(12));
+    assertEquals("-0.05", Markup.number(-0.0532));
+    assertEquals("3.5", Markup.number(3.499));
+    assertEquals("0", Markup.number(-0.001));
+    assertThrows(IllegalArgumentException.class, () -> Markup.number(Double.NaN));
   }
 }

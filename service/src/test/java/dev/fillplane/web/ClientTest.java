@@ -36,6 +36,7 @@ import dev.fillplane.client.generated.model.MixCheck;
 import dev.fillplane.client.generated.model.MixCheckRequest;
 import dev.fillplane.client.generated.model.Plan;
 import dev.fillplane.client.generated.model.PlanRequest;
+import dev.fillplane.client.generated.model.PlanShapeCollection;
 import dev.fillplane.client.generated.model.PlanValidation;
 import dev.fillplane.client.generated.model.PourCheck;
 import dev.fillplane.client.generated.model.PourCheckRequest;
@@ -43,6 +44,7 @@ import dev.fillplane.client.generated.model.SurveyPlan;
 import dev.fillplane.client.generated.model.SurveyPlanRequest;
 import dev.fillplane.client.generated.model.UnitSystem;
 import java.io.File;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.Set;
@@ -124,6 +126,41 @@ class ClientTest {
     assertTrue(svg.contains("floor unsure by 2 mm or more"));
     assertFalse(svg.contains("contour, every"));
     Files.delete(map.toPath());
+  }
+
+  @Test
+  void printsThePourSheet() throws Exception {
+    PlanRequest request = example("sample-metric.json", PlanRequest.class);
+    File page = CLIENT.call(() -> PICTURES.printPourPage(request, "letter"));
+    assertTrue(Files.readString(page.toPath()).contains("@page { size: letter; }"));
+    File sheet = CLIENT.call(() -> PICTURES.printPourSheet(request, null));
+    byte[] pdf = Files.readAllBytes(sheet.toPath());
+    assertEquals("%PDF-1.", new String(pdf, 0, 7, StandardCharsets.US_ASCII));
+    Files.delete(page.toPath());
+    Files.delete(sheet.toPath());
+  }
+
+  @Test
+  void drawsTheTimeline() throws Exception {
+    PlanRequest request = example("sample-us.json", PlanRequest.class);
+    File picture = CLIENT.call(() -> PICTURES.drawTimeline(request));
+    assertTrue(Files.readString(picture.toPath()).contains("Who does what when"));
+    Files.delete(picture.toPath());
+  }
+
+  @Test
+  void tracesTheShapes() {
+    PlanRequest request = example("sample-metric.json", PlanRequest.class);
+    PlanShapeCollection shapes = CLIENT.call(() -> PLANS.tracePlanShapes(request));
+    Plan plan = CLIENT.call(() -> PLANS.makePlan(request));
+    assertEquals("FeatureCollection", shapes.getType());
+    assertEquals(
+        plan.getPins().stream().map(pin -> pin.getHeight()).toList(),
+        shapes.getFeatures().stream()
+            .map(shape -> shape.getProperties())
+            .filter(properties -> properties.getKind().equals("pin"))
+            .map(properties -> properties.getHeight())
+            .toList());
   }
 
   @Test
@@ -312,7 +349,7 @@ class ClientTest {
     Capabilities capabilities = CLIENT.call(CATALOGUES::getCapabilities);
     assertTrue(capabilities.getOperations().contains("makePlan"));
     assertTrue(capabilities.getOperations().contains("planSurvey"));
-    assertEquals(27, capabilities.getOperations().size());
+    assertEquals(31, capabilities.getOperations().size());
     assertFalse(capabilities.getDefaults().isEmpty());
     assertFalse(capabilities.getRanges().isEmpty());
     assertEquals(Settings.BODY_BYTES, capabilities.getLimits().getBodyBytes());

@@ -39,6 +39,7 @@ class ParityTest {
           "ContourFeature",
           "ContourProperties",
           "ContourGeometry",
+          "PlanShapeGeometry", // GeoJSON, PlanShapesTest
           "Grid",
           "Deviations",
           "Amount",

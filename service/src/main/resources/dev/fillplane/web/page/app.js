@@ -11,7 +11,7 @@ import { bindImport } from './imports.js';
 import { bindCatalogue } from './catalogue.js';
 import { bindCompare } from './compare.js';
 import { bindFiles } from './files.js';
-import { bindMapSize, showMap } from './map-view.js';
+import { Picture } from './picture.js';
 import { convertRequest } from './convert.js';
 import { clearFindings, findingList, goTo, placeFindings, placeOf } from './findings.js';
 import { numbersPart, sentence, verdictPart } from './plan-view.js';
@@ -21,6 +21,8 @@ import { get, useKey } from './service.js';
 
 const store = new Store();
 const form = byId('job');
+const map = new Picture('map');
+const timeline = new Picture('timeline');
 
 /** Tells those who look and those who listen. @param {string} text */
 function say(text) {
@@ -49,7 +51,8 @@ const views = {
     byId('warnings').replaceChildren(findingList(form, plan.warnings));
     state('planned', sentence(plan));
   },
-  map: showMap,
+  map: (picture) => map.show(picture),
+  timeline: (picture) => timeline.show(picture),
   failed(error) {
     const findings = hasFindings(error) ? error.findings : [];
     placeFindings(form, findings, 'error');
@@ -82,21 +85,13 @@ async function openSample() {
   }
 }
 
-async function showOperations() {
-  const { operations } = await get('/v1/capabilities');
-  for (const button of /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll('[data-operation]'))) {
-    button.hidden = !operations.includes(button.dataset.operation);
-  }
-}
-
 bindFields(form, store);
 showRooms(byId('rooms'), store);
 showReadings(byId('readings'), store);
 bindImport(store, say);
-bindCatalogue(store);
+bindCatalogue(store, views.failed);
 bindCompare(store);
 bindFiles(store, say);
-bindMapSize();
 store.listen(({ structure }) => structure && showUnits());
 new Drawing(store, say);
 const planning = new Planning(store, views);
@@ -111,8 +106,6 @@ byId('units').addEventListener('change', (event) => store.replace(convertRequest
 byId('service-key').addEventListener('change', (event) => {
   useKey(event.target.value);
   store.change(() => {});
-  showOperations().catch(views.failed);
 });
 byId('again').addEventListener('click', () => planning.run());
 store.replace(emptyRequest('metric'));
-showOperations().catch(views.failed);

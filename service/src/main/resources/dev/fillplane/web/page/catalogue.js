@@ -7,13 +7,18 @@ import { get } from './service.js';
 
 /** @typedef {import('./store.js').Store} Store */
 
-/** @param {Store} store */
-export function bindCatalogue(store) {
+/** @param {Store} store @param {(error: Error) => void} failed */
+export function bindCatalogue(store, failed) {
   let units = '';
   store.listen(async () => {
     if (store.units !== units) {
       units = store.units;
-      await fill(store).catch(() => (units = ''));
+      try {
+        await fill(store);
+      } catch (error) {
+        units = '';
+        failed(error);
+      }
     }
   });
 }

@@ -1,4 +1,4 @@
-/** Asks for the plan and its map whenever the request rests, and drops what is out of date. */
+/** Asks for the plan and its pictures whenever the request rests, and drops what is out of date. */
 
 import { post, Refused } from './service.js';
 
@@ -12,7 +12,8 @@ const LAYERS = 'depth,contours,readings,ribbons,guides,ground,passes';
  * @property {(text: string) => void} missing what must still be told
  * @property {() => void} waiting
  * @property {(plan: any, request: any) => void} plan
- * @property {(map: string) => void} map
+ * @property {(map: string) => void} map an SVG
+ * @property {(timeline: string) => void} timeline an SVG
  * @property {(error: Error) => void} failed
  */
 
@@ -47,8 +48,9 @@ export class Planning {
     try {
       const plan = await (await post('/v1/plans', request, signal)).json();
       this.views.plan(plan, request);
-      const map = await post(`/v1/depth-maps?layers=${LAYERS}`, request, signal);
-      this.views.map(await map.text());
+      const picture = async (path) => (await post(path, request, signal)).text();
+      this.views.map(await picture(`/v1/depth-maps?layers=${LAYERS}`));
+      this.views.timeline(await picture('/v1/timelines'));
     } catch (error) {
       if (error.name !== 'AbortError') {
         this.views.failed(error);

@@ -1,40 +1,55 @@
 package dev.fillplane.render;
 
-/** Writes SVG elements one after the other. Attributes come as pairs of name and value. */
-final class Svg {
+/**
+ * Writes elements of SVG or HTML one after the other. Attributes come as pairs of name and value.
+ */
+final class Markup {
 
   private final StringBuilder out = new StringBuilder();
 
   /** Starts an element. */
-  Svg open(String name, Object... attributes) {
+  Markup open(String name, Object... attributes) {
     return start(name, attributes, ">");
   }
 
   /** An element without content. */
-  Svg leaf(String name, Object... attributes) {
+  Markup leaf(String name, Object... attributes) {
     return start(name, attributes, "/>");
   }
 
   /** Ends an element. */
-  Svg close(String name) {
+  Markup close(String name) {
     out.append("</").append(name).append(">\n");
     return this;
   }
 
   /** An element that holds a text only. */
-  Svg text(String name, String text, Object... attributes) {
+  Markup text(String name, String text, Object... attributes) {
     start(name, attributes, ">");
     escape(text);
     return close(name);
   }
 
+  /**
+   * A style sheet of ours, which a page does not escape.
+   *
+   * @throws IllegalArgumentException if it could be taken for markup
+   */
+  Markup style(String css) {
+    if (css.contains("<") || css.contains("&")) {
+      throw new IllegalArgumentException("a style sheet with markup");
+    }
+    out.append("<style>").append(css).append("</style>\n");
+    return this;
+  }
+
   /** All that {@code other} wrote. */
-  Svg add(Svg other) {
+  Markup add(Markup other) {
     out.append(other.out);
     return this;
   }
 
-  private Svg start(String name, Object[] attributes, String end) {
+  private Markup start(String name, Object[] attributes, String end) {
     out.append('<').append(name);
     for (int i = 0; i < attributes.length; i += 2) {
       out.append(' ').append(attributes[i]).append("=\"");
@@ -68,7 +83,7 @@ final class Svg {
   }
 
   private void escape(String text) {
-    text.codePoints().filter(Svg::allowed).forEach(this::escape);
+    text.codePoints().filter(Markup::allowed).forEach(this::escape);
   }
 
   /** Characters of XML 1.0, without those that only turn the direction of what follows. */
