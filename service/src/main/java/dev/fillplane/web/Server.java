@@ -37,26 +37,16 @@ public final class Server implements AutoCloseable {
     lines = new PlanLines(planDesk::answer, slots, settings.places());
     streams = new PlanStreams(lines);
     jobs = new Jobs(settings.jobs(), new UnitDesk(desk));
-    RateLimit limit = new RateLimit(settings.requestsPerMinute(), TimeMeter.SYSTEM_NANOTIME);
     javalin =
         Javalin.create(
             config -> {
-              configure(config, settings);
-              Problems.handle(config);
-              RequestIds.handle(config);
-              Packing.handle(config);
-              new Admission(settings.access(), limit).handle(config);
-              new Deprecations(contract.document()).handle(config);
+              listen(config, settings);
+              guard(config, settings, contract);
               for (Calculation<?> calculation : calculations.all()) {
                 Endpoint<?> endpoint = new Endpoint<>(calculation, desk, slots);
                 config.routes.post(calculation.path(), endpoint::handle);
               }
-              config.routes.post(Validation.PATH, new Validation(gate, slots)::handle);
-              config.routes.post(Comparisons.PATH, new Comparisons(gate, slots)::handle);
-              Estimates estimates = new Estimates(gate, slots);
-              config.routes.post(Estimates.PATH, estimates::handle);
-              config.routes.post(Estimates.LIST_PATH, estimates::handleList);
-              config.routes.post(SurveyImports.PATH, new SurveyImports(slots)::handle);
+              compose(config, gate, slots);
               config.routes.post(PlanStreams.PATH, streams::handle);
               new JobRequests(jobs, gate, slots, settings.jobs().webhooks().targets())
                   .handle(config);
@@ -65,6 +55,26 @@ public final class Server implements AutoCloseable {
               new Health(contract, ready::get).handle(config);
               Pages.handle(config, contract);
             });
+  }
+
+  /** What happens to every request, whatever it asks. */
+  private static void guard(JavalinConfig config, Settings settings, Contract contract) {
+    RateLimit limit = new RateLimit(settings.requestsPerMinute(), TimeMeter.SYSTEM_NANOTIME);
+    Problems.handle(config);
+    RequestIds.handle(config);
+    Packing.handle(config);
+    new Admission(settings.access(), limit).handle(config);
+    new Deprecations(contract.document()).handle(config);
+  }
+
+  /** Operations that are more than one body and one calculation. */
+  private static void compose(JavalinConfig config, SchemaGate gate, Slots slots) {
+    Estimates estimates = new Estimates(gate, slots);
+    config.routes.post(Validation.PATH, new Validation(gate, slots)::handle);
+    config.routes.post(Comparisons.PATH, new Comparisons(gate, slots)::handle);
+    config.routes.post(Estimates.PATH, estimates::handle);
+    config.routes.post(Estimates.LIST_PATH, estimates::handleList);
+    config.routes.post(SurveyImports.PATH, new SurveyImports(slots)::handle);
   }
 
   private static List<String> schemas(Calculations calculations) {
@@ -107,7 +117,7 @@ public final class Server implements AutoCloseable {
     jobs.close();
   }
 
-  private static void configure(JavalinConfig config, Settings settings) {
+  private static void listen(JavalinConfig config, Settings settings) {
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
     config.http.maxRequestSize = settings.bodyBytes();
