@@ -35,8 +35,7 @@ final class EndMessages implements AutoCloseable {
     }
     int[] counts = database.run(connection -> UnitTable.counts(connection, id));
     JobState state =
-        job.get()
-            .state(counts[UnitState.PLANNED.ordinal()], counts[UnitState.FAILED.ordinal()]);
+        job.get().state(counts[UnitState.PLANNED.ordinal()], counts[UnitState.FAILED.ordinal()]);
     URI url = URI.create(job.get().terms().webhook().get().url());
     return Optional.of(
         sender().send(url, message(job.get(), state), secrets(job.get()), Instant.now(clock)));
@@ -47,8 +46,7 @@ final class EndMessages implements AutoCloseable {
     data.put("job", job.id());
     data.put("state", state.name().toLowerCase(Locale.ROOT));
     data.put("path", "/v1/jobs/" + job.id());
-    return new WebhookMessage(
-        "msg_" + job.id(), TYPE, job.endedAt().orElse(job.createdAt()), data);
+    return new WebhookMessage("msg_" + job.id(), TYPE, job.endedAt().orElse(job.createdAt()), data);
   }
 
   private List<WebhookSecret> secrets(JobRow job) {

@@ -33,7 +33,8 @@ public record JobSettings(
   /** In a store, all else as usual. */
   public static JobSettings in(StoreAddress store) {
     int threads = Runtime.getRuntime().availableProcessors();
-    return new JobSettings(store, threads, KEPT, Duration.ofSeconds(2), Clock.systemUTC(), WebhookSettings.usual());
+    return new JobSettings(
+        store, threads, KEPT, Duration.ofSeconds(2), Clock.systemUTC(), WebhookSettings.usual());
   }
 
   /**

@@ -21,8 +21,7 @@ final class JobStore {
   private final Clock clock;
   private final Duration kept;
 
-  JobStore(
-      Database database, JobTasks tasks, Sweeper sweeper, Clock clock, Duration kept) {
+  JobStore(Database database, JobTasks tasks, Sweeper sweeper, Clock clock, Duration kept) {
     this.database = database;
     this.tasks = tasks;
     this.sweeper = sweeper;

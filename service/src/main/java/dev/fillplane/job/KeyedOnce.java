@@ -75,8 +75,7 @@ final class KeyedOnce {
   private TakenJob hold(String caller, Keyed keyed, Taking taking) {
     String holder = UUID.randomUUID().toString();
     Instant now = Instant.now(clock);
-    if (!database.run(
-        connection -> KeyTable.take(connection, caller, keyed, holder, now))) {
+    if (!database.run(connection -> KeyTable.take(connection, caller, keyed, holder, now))) {
       return taken(caller, keyed).orElseThrow(() -> new KeyConflict(true));
     }
     try {

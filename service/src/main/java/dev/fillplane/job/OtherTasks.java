@@ -37,8 +37,7 @@ final class OtherTasks {
             .onDeadExecutionRevive()
             .execute((task, context) -> send(endMessages, task.getId()));
     sweep =
-        Tasks.recurring("sweep", FixedDelay.of(SWEEP))
-            .execute((task, context) -> sweeping.run());
+        Tasks.recurring("sweep", FixedDelay.of(SWEEP)).execute((task, context) -> sweeping.run());
   }
 
   OneTimeTask<Void> messages() {

@@ -21,7 +21,10 @@ public record StoreAddress(String url, String user, String password, String byte
    */
   public static StoreAddress folder(Path folder) {
     String path = folder.toAbsolutePath().normalize().resolve(FILE).toString();
-    String url = "jdbc:h2:file:" + path + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;CACHE_SIZE=16384;TRACE_LEVEL_FILE=0";
+    String url =
+        "jdbc:h2:file:"
+            + path
+            + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;CACHE_SIZE=16384;TRACE_LEVEL_FILE=0";
     return new StoreAddress(url, "fillplane", "", "blob", false);
   }
 

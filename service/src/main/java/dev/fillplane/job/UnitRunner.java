@@ -26,8 +26,7 @@ final class UnitRunner {
   }
 
   void run(String job, int unit) {
-    Optional<byte[]> request =
-        database.run(connection -> UnitTable.waiting(connection, job, unit));
+    Optional<byte[]> request = database.run(connection -> UnitTable.waiting(connection, job, unit));
     if (request.isPresent()) {
       UnitAnswer answer = planner.plan(request.get());
       database.change(

@@ -12,7 +12,6 @@ public record WebhookSettings(WebhookTargets targets, Path master) {
 
   /** The open internet, the master beside the jobs. */
   public static WebhookSettings usual() {
-    return new WebhookSettings(
-        WebhookTargets.usual(), Path.of("fillplane-data", "webhook-master"));
+    return new WebhookSettings(WebhookTargets.usual(), Path.of("fillplane-data", "webhook-master"));
   }
 }

@@ -12,8 +12,8 @@ import dev.fillplane.quantity.UnitSystem;
 import java.util.List;
 
 /**
- * A job request that is fit to be taken. Its units are bytes as they were sent, packed: none is read
- * before its turn, so that a large job takes little more memory than its body.
+ * A job request that is fit to be taken. Its units are bytes as they were sent, packed: none is
+ * read before its turn, so that a large job takes little more memory than its body.
  */
 record JobBody(JobTerms terms, List<UnitRequest> units) {
 
@@ -29,8 +29,7 @@ record JobBody(JobTerms terms, List<UnitRequest> units) {
    * @param targets where webhooks may go
    * @throws Refusal with all that is wrong
    */
-  static JobBody of(
-      ObjectNode told, UnitList units, SchemaGate gate, WebhookTargets targets) {
+  static JobBody of(ObjectNode told, UnitList units, SchemaGate gate, WebhookTargets targets) {
     List<Problem.Fault> faults = units.faults();
     // The units themselves are held against their schema when their turn comes.
     ObjectNode rest = told.deepCopy();

@@ -41,7 +41,8 @@ public record Settings(
 
   /** The same with another largest body. */
   public Settings withBodyBytes(long bytes) {
-    return new Settings(host, port, bytes, places, patienceSeconds, requestsPerMinute, access, jobs);
+    return new Settings(
+        host, port, bytes, places, patienceSeconds, requestsPerMinute, access, jobs);
   }
 
   /** The same with other places and another patience. */
@@ -62,6 +63,7 @@ public record Settings(
 
   /** The same with jobs worked on in another way. */
   public Settings withJobs(JobSettings other) {
-    return new Settings(host, port, bodyBytes, places, patienceSeconds, requestsPerMinute, access, other);
+    return new Settings(
+        host, port, bodyBytes, places, patienceSeconds, requestsPerMinute, access, other);
   }
 }

@@ -74,8 +74,7 @@ final class JarService implements AutoCloseable {
     builder.environment().putAll(environment);
     Process process = builder.start();
     BufferedReader out =
-        new BufferedReader(
-            new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+        new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
     String line = out.readLine();
     assertTrue(line != null && line.startsWith("Listening on "), "does not start: " + line);
     return new JarService(process, line.substring("Listening on ".length()));

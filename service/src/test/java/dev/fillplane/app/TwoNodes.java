@@ -11,7 +11,8 @@ import java.util.Locale;
  * Measures how much faster two nodes are than one, each on a processor of its own, on one
  * PostgreSQL. To be run on a quiet machine with two processors or more:
  *
- * <pre>java -Dfillplane.jar=target/fillplane.jar -cp TEST-CLASSPATH dev.fillplane.app.TwoNodes</pre>
+ * <pre>java -Dfillplane.jar=target/fillplane.jar -cp TEST-CLASSPATH dev.fillplane.app.TwoNodes
+ * </pre>
  */
 final class TwoNodes {
 

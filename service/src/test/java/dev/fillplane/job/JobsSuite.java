@@ -43,7 +43,8 @@ abstract class JobsSuite {
 
   Jobs node(UnitPlanner planner, Clock clock, int threads) {
     JobSettings settings =
-        new JobSettings(store(), threads, JobSettings.KEPT, Duration.ofMillis(250), clock, webhooks());
+        new JobSettings(
+            store(), threads, JobSettings.KEPT, Duration.ofMillis(250), clock, webhooks());
     Jobs jobs = new Jobs(settings, planner);
     nodes.add(jobs);
     return jobs;
@@ -253,8 +254,7 @@ abstract class JobsSuite {
       assertTrue(one);
       assertFalse(two);
       assertEquals(
-          "one",
-          database.run(connection -> KeyTable.find(connection, "me", "key")).get().holder());
+          "one", database.run(connection -> KeyTable.find(connection, "me", "key")).get().holder());
     }
   }
 
@@ -407,8 +407,7 @@ abstract class JobsSuite {
       String url = "http://127.0.0.1:" + receiver.getAddress().getPort() + "/told";
       JobTerms terms = new JobTerms(null, null, Optional.of(new WebhookWish(url)));
       List<UnitRequest> units = List.of(unit("one"), unit("bad two"));
-      String id =
-          jobs.accept("me", terms, units, Optional.empty(), status -> new byte[0]).id();
+      String id = jobs.accept("me", terms, units, Optional.empty(), status -> new byte[0]).id();
       until(() -> heard.size() == 1);
       clock.jump(Duration.ofSeconds(6));
       until(() -> heard.size() == 2);
