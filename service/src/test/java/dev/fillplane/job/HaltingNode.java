@@ -57,10 +57,10 @@ final class HaltingNode {
             .map(type -> type.getProtectionDomain().getCodeSource().getLocation().getPath())
             .distinct()
             .collect(Collectors.joining(File.pathSeparator));
-    String java = System.getProperty("java.home") + File.separator + "bin" + File.separator + "java";
+    String java =
+        System.getProperty("java.home") + File.separator + "bin" + File.separator + "java";
     Process process =
-        new ProcessBuilder(
-                java, "-cp", classes, HaltingNode.class.getName(), folder.toString())
+        new ProcessBuilder(java, "-cp", classes, HaltingNode.class.getName(), folder.toString())
             .redirectError(ProcessBuilder.Redirect.INHERIT)
             .start();
     String id = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
