@@ -82,16 +82,29 @@ final class JarService implements AutoCloseable {
 
   /** Invented flats, one a line. */
   static String units(int count) {
+    return units(UNIT, count);
+  }
+
+  /** Larger ones: the sample floor of two rooms and a passage. */
+  static String samples(int count) {
+    return units(Contract.load().example("sample-metric.json"), count);
+  }
+
+  private static String units(JsonNode unit, int count) {
     StringBuilder lines = new StringBuilder();
     for (int i = 0; i < count; i++) {
-      lines.append(unit(i)).append('\n');
+      lines.append(numbered(unit, i)).append('\n');
     }
     return lines.toString();
   }
 
   static String unit(int number) {
-    ObjectNode unit = UNIT.deepCopy();
-    return unit.put("reference", "flat " + number).put("seed", number + 1).toString();
+    return numbered(UNIT, number);
+  }
+
+  private static String numbered(JsonNode unit, int number) {
+    ObjectNode copy = unit.deepCopy();
+    return copy.put("reference", "flat " + number).put("seed", number + 1).toString();
   }
 
   /** Uploads lines of units; the path of the job. */

@@ -9,15 +9,16 @@ import java.util.Locale;
 
 /**
  * Measures how much faster two nodes are than one, each on a processor of its own, on one
- * PostgreSQL. To be run on a quiet machine with two processors or more:
+ * PostgreSQL, with units as large as the sample floor. To be run on a quiet machine; with two
+ * processors only, PostgreSQL takes its part of both:
  *
  * <pre>java -Dfillplane.jar=target/fillplane.jar -cp TEST-CLASSPATH dev.fillplane.app.TwoNodes
  * </pre>
  */
 final class TwoNodes {
 
-  private static final int WARM_UP = 150;
-  private static final int UNITS = 600;
+  private static final int WARM_UP = 60;
+  private static final int UNITS = 300;
 
   private TwoNodes() {}
 
@@ -50,10 +51,10 @@ final class TwoNodes {
         services.add(JarService.pinned(node, url));
       }
       JarService first = services.get(0);
-      String warmUp = first.upload(JarService.units(nodes * WARM_UP));
+      String warmUp = first.upload(JarService.samples(nodes * WARM_UP));
       first.untilDone(warmUp, done -> done == nodes * WARM_UP);
       long begun = System.nanoTime();
-      String job = first.upload(JarService.units(units));
+      String job = first.upload(JarService.samples(units));
       first.untilDone(job, done -> done == units);
       return (System.nanoTime() - begun) / 1e9;
     } finally {
