@@ -207,7 +207,7 @@ class PremisesNotesTest {
   private static String onlyGrinding() {
     return FEW
         + "-silica-at-mixing -wet-cement -power-near-water -bag-lifting -slippery-floor -added-load"
-        + " -heavy-batch -eye-rinse -wash-water +silica-at-grinding:WARNING +hot-wheel:CAUTION"
+        + " -heavy-batch -eye-rinse -wash-water-of-cement +silica-at-grinding:WARNING +hot-wheel:CAUTION"
         + " +noise-of-grinding:CAUTION";
   }
 

@@ -52,7 +52,7 @@ class SafetyNotesTest {
   void gypsumIsMilder() {
     assertNotes(
         job().gypsum(),
-        "-wet-cement -eye-rinse -wash-water +wet-gypsum:CAUTION +wash-water-of-gypsum:NOTICE");
+        "-wet-cement -eye-rinse -wash-water-of-cement +wet-gypsum:CAUTION +wash-water-of-gypsum:NOTICE");
   }
 
   @Test

@@ -5,6 +5,7 @@ import dev.fillplane.client.PlanLine;
 import dev.fillplane.client.PlanStream;
 import dev.fillplane.client.generated.model.PlanRequest;
 import java.util.Iterator;
+import java.util.NoSuchElementException;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 
@@ -14,6 +15,7 @@ final class StreamRun {
   private final Iterator<Unit> units;
   private final Handover handover;
   private final Queue<Unit> asked = new ConcurrentLinkedQueue<>();
+  private volatile boolean stopped;
 
   StreamRun(FillplaneClient client, Host host) {
     this.client = client;
@@ -28,8 +30,28 @@ final class StreamRun {
         handOver(asked.remove(), stream.next());
       }
     }
-    asked.forEach(handover::unanswered);
+    stop().forEach(handover::unanswered);
     return handover.summary();
+  }
+
+  /** Takes no more units, and gives those that were asked for in vain. */
+  private synchronized Queue<Unit> stop() {
+    stopped = true;
+    return asked;
+  }
+
+  private boolean more() {
+    return !stopped && !handover.cancelled() && units.hasNext();
+  }
+
+  /** A unit counts as asked for before anything can go wrong with it. */
+  private synchronized Unit take() {
+    if (stopped) {
+      throw new NoSuchElementException();
+    }
+    Unit unit = units.next();
+    asked.add(unit);
+    return unit;
   }
 
   private boolean answered(PlanStream stream) {
@@ -46,19 +68,17 @@ final class StreamRun {
     line.problem().ifPresent(problem -> handover.refuse(unit, Trouble.of(problem)));
   }
 
-  /** The requests of the units; a unit counts as asked for before anything can go wrong with it. */
+  /** The requests of the units. */
   private Iterator<PlanRequest> requests() {
     return new Iterator<>() {
       @Override
       public boolean hasNext() {
-        return !handover.cancelled() && units.hasNext();
+        return more();
       }
 
       @Override
       public PlanRequest next() {
-        Unit unit = units.next();
-        asked.add(unit);
-        return Requests.of(unit);
+        return Requests.of(take());
       }
     };
   }

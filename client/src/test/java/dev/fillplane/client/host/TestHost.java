@@ -6,7 +6,6 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 
 /** A host of units "unit 0", "unit 1" ..., that writes down what it is handed. */
 final class TestHost implements Host, EstimateSink, ProgressView {
@@ -52,7 +51,17 @@ final class TestHost implements Host, EstimateSink, ProgressView {
     return new UnitSource() {
       @Override
       public Iterator<Unit> units() {
-        return IntStream.range(0, count).mapToObj(TestHost.this::take).iterator();
+        return new Iterator<>() {
+          @Override
+          public boolean hasNext() {
+            return taken < count;
+          }
+
+          @Override
+          public Unit next() {
+            return take();
+          }
+        };
       }
 
       @Override
@@ -62,12 +71,11 @@ final class TestHost implements Host, EstimateSink, ProgressView {
     };
   }
 
-  private Unit take(int number) {
-    if (number == failAt) {
-      throw new IllegalStateException("no unit " + number);
+  private Unit take() {
+    if (taken == failAt) {
+      throw new IllegalStateException("no unit " + taken);
     }
-    taken++;
-    return unit(number);
+    return unit(taken++);
   }
 
   @Override

@@ -16,6 +16,7 @@ export const DIMENSIONS = {
   height: [
     '/coveringThickness', '/features/*/depth', '/features/*/width', '/material/aggregate/minimumDepth',
     '/material/aggregate/neatCap', '/material/maximumLift', '/material/minimumLift',
+    '/premises/joistSpacing', '/premises/sag',
     '/survey/benchmarks/*/elevation', '/survey/elevations/*/elevation', '/survey/misclosureLimit',
     '/survey/readingError', '/survey/setups/*/error', '/survey/setups/*/readings/*/reading',
     '/target/ceiling/*/elevation', '/target/elevation', '/target/fixed/*/elevation',
