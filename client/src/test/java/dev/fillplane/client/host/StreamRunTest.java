@@ -79,12 +79,13 @@ class StreamRunTest {
             connection -> {
               connection.begin();
               connection.answer(5);
+              connection.next();
             });
     assertInstanceOf(NoAnswerException.class, summary.endedBy().orElseThrow());
     assertEquals(5, summary.done());
-    assertEquals("unit 5", summary.unanswered().get(0));
-    assertEquals(host.taken, summary.done() + summary.unanswered().size());
-    assertTrue(host.taken < 100, "no more were taken");
+    assertEquals(
+        IntStream.range(5, host.taken).mapToObj(i -> "unit " + i).toList(), summary.unanswered());
+    assertTrue(host.taken > 5 && host.taken < 100, "no more were taken");
   }
 
   @Test
