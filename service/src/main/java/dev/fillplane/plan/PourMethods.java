@@ -102,7 +102,7 @@ final class PourMethods {
               "Air of a shroud, filter and respirator against quartz dust",
               "airflow = 25 cfm for an inch of wheel; filter of 99 %; APF 10 indoors over 4 h at the"
                   + " area an hour of the request; HEPA vacuum or wet for cleaning",
-              "29 CFR 1926.1153 table 1 (xi), (xii); limits of it, Directive (EU) 2017/2398, HSE EH40",
+              "29 CFR 1926.1153 table 1, grinders; limits of it, Directive (EU) 2017/2398, HSE EH40",
               "the table of the US; opening bags and mixing are not in it and need an assessment"),
           new Method(
               "added-load",

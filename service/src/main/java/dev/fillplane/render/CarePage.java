@@ -109,7 +109,7 @@ final class CarePage {
       case PUMP_STOPS -> "The pump stops";
       case POWER_OFF -> "The power goes off";
       case LEAK -> "It leaks";
-      case CLUMP -> "A batch is full of clumps";
+      case CLUMP -> "Lumps come up in a batch";
       case BAGS_SHORT -> "Bags run short";
       case EDGE_LOST -> "An edge is lost, or it sets early";
     };

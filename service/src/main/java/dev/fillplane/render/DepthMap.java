@@ -146,7 +146,8 @@ public final class DepthMap {
         "#111",
         "aria-labelledby",
         "depth-title depth-desc");
-    svg.text("title", "Depth map: " + TitleBlock.name(sheet.plan()), "id", "depth-title");
+    String name = sheet.plan().reference().map(told -> ": " + told).orElse("");
+    svg.text("title", "Depth map" + name, "id", "depth-title");
     svg.text("desc", description(), "id", "depth-desc");
     Defs.write(svg, sheet);
     svg.leaf("rect", "width", frame.width(), "height", height, "fill", "#fff");

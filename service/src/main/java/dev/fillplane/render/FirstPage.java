@@ -2,6 +2,8 @@ package dev.fillplane.render;
 
 import dev.fillplane.heat.Conditions;
 import dev.fillplane.plan.Plan;
+import dev.fillplane.safety.Note;
+import dev.fillplane.safety.Severity;
 import dev.fillplane.pour.PouredBay;
 import dev.fillplane.pour.Ribbon;
 import dev.fillplane.room.Opening;
@@ -85,7 +87,20 @@ final class FirstPage {
     plan.pour().changes().stream()
         .limit(1)
         .forEach(change -> html.text("span", " Better: " + input.text(change.remark())));
+    stops();
     html.close("p");
+  }
+
+  /** The verdict is about the wet edge; what forbids the work for another reason stands beside. */
+  private void stops() {
+    long stops = plan.safety().stream().filter(FirstPage::stops).count();
+    if (stops > 0) {
+      html.text("strong", " Read Safety first. Notes that stop the work: " + stops + ".");
+    }
+  }
+
+  private static boolean stops(Note note) {
+    return note.severity() == Severity.DANGER || note.code().startsWith("do-not-pour");
   }
 
   private void numbers() {
@@ -115,7 +130,7 @@ final class FirstPage {
     String better =
         needed.isPresent() && Math.abs(needed.getAsDouble() - temperature) >= OFF
             ? "better " + figures.temperature(needed.getAsDouble())
-            : "as the sheet likes it";
+            : "as the data sheet wants it";
     number(
         "Water per batch, at " + figures.temperature(temperature),
         figures.water(plan.mix().waterPerBatch()),

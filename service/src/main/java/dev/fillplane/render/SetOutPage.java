@@ -40,6 +40,10 @@ final class SetOutPage {
     return page.html;
   }
 
+  private boolean mayHoldAsbestos() {
+    return plan.safety().stream().anyMatch(note -> note.code().startsWith("asbestos-"));
+  }
+
   private void map() {
     html.open("div", "class", "picture row");
     html.add(SetOutMap.onPage(input, input.paper().across(), MAP));
@@ -55,7 +59,9 @@ final class SetOutPage {
         new HtmlTable(
             html,
             "ground",
-            "Grind first, with a shroud and a collector",
+            mayHoldAsbestos()
+                ? "Only once the floor is tested for asbestos: grind, with a shroud and a collector"
+                : "Grind first, with a shroud and a collector",
             List.of("Area", "Highest place", "Take off there", "Size"));
     table.rows();
     for (int i = 0; i < areas.size(); i++) {
@@ -82,6 +88,9 @@ final class SetOutPage {
   }
 
   private void primer() {
+    if (!input.isPoured()) {
+      return;
+    }
     String coats = plan.quantities().primer().coats() == 1 ? " coat" : " coats";
     html.text(
         "p",
@@ -90,7 +99,7 @@ final class SetOutPage {
             + ", "
             + plan.quantities().primer().coats()
             + coats
-            + ", no puddles. Foam strip along walls and islands: "
+            + ", no puddles. Perimeter strip along walls and islands: "
             + figures.length(plan.quantities().perimeterSeal())
             + ".");
   }

@@ -37,8 +37,8 @@ final class AddedLoad implements Rule {
       return Optional.of(againstAllowance(all, Amount.of(told, Dimension.SURFACE_LOAD)));
     }
     PouredRooms wood = all.onWood();
-    return Optional.of(
-        Load.isOver(wood.load(), JOIST_CHECK) ? onWood(wood) : usual(all, !wood.isEmpty()));
+    PouredRooms heavy = wood.over(JOIST_CHECK);
+    return Optional.of(heavy.isEmpty() ? usual(all, !wood.isEmpty()) : onWood(heavy));
   }
 
   private static Note usual(PouredRooms all, boolean wood) {

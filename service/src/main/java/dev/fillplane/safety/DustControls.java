@@ -28,13 +28,13 @@ record DustControls(
   private static final int FACTOR = 10;
 
   private static final String HAND_GRINDING =
-      "29 CFR 1926.1153 table 1 (xi): shroud and collector with at least 25 cfm per inch of wheel,"
+      "29 CFR 1926.1153 table 1, grinders held in the hands: shroud and collector with at least 25 cfm per inch of wheel,"
           + " filter 99 % or better with a pre-separator or cleaning; APF 10 indoors over 4 h, none"
           + " outdoors or up to 4 h (the last two from memory); medical surveillance where a respirator"
           + " is worn on 30 days of a year or more";
 
   private static final String FLOOR_GRINDING =
-      "29 CFR 1926.1153 table 1 (xii): water at the cutting surface, or the maker's collector with"
+      "29 CFR 1926.1153 table 1, walk-behind grinders: water at the cutting surface, or the maker's collector with"
           + " the maker's airflow and a filter of 99 % or better with cleaning; indoors a HEPA"
           + " vacuum between passes; no respirator";
 

@@ -31,7 +31,8 @@ final class Noise implements Rule {
     double mixing = job.mixes() ? (job.mixesInBarrels() ? job.mixingTime() : job.pourTime()) : 0;
     double grinding = 3600 * job.grindHours();
     int mixer = job.mixesInBarrels() ? MIXER : PUMP;
-    NoiseDose noise = NoiseDose.NONE.and(mixer, mixing / 3600).and(GRINDER, job.grindHours());
+    NoiseDose noise =
+        NoiseDose.NONE.and(mixer, inOneDay(mixing / 3600)).and(GRINDER, inOneDay(job.grindHours()));
     if (noise.level() < LOWER_ACTION) {
       return Optional.empty();
     }
@@ -44,6 +45,11 @@ final class Noise implements Rule {
             .with("hours", NoiseDose.DAY)
             .with("action", UPPER_ACTION)
             .valued(Amount.of(mixing + grinding, Dimension.TIME)));
+  }
+
+  /** Longer work takes several days. */
+  private static double inOneDay(double hours) {
+    return Math.min(NoiseDose.DAY, hours);
   }
 
   private static Note tools(int mixer, double mixing, double grinding, Severity severity) {

@@ -22,7 +22,8 @@ final class OldFlooring implements Rule {
   @Override
   public Optional<Note> note(SafetyInput job) {
     Optional<Jurisdiction> where = job.premises().jurisdiction();
-    int clear = where.equals(Optional.of(Jurisdiction.EU)) ? FIRST_CLEAR_EU_YEAR : FIRST_CLEAR_YEAR;
+    boolean outsideTheEu = where.filter(told -> told != Jurisdiction.EU).isPresent();
+    int clear = outsideTheEu ? FIRST_CLEAR_YEAR : FIRST_CLEAR_EU_YEAR;
     PouredRooms old = job.all().that(room -> builtBefore(clear, room));
     if (old.isEmpty() || job.premises().isTested()) {
       return Optional.empty();

@@ -10,6 +10,10 @@ final class OldPaint implements Rule {
   private static final int FIRST_CLEAR_YEAR = 1978;
 
   private static final double DAY = 8;
+
+  /** More hours are taken to be those of several days. */
+  private static final double LONGEST_SHIFT = 12;
+
   private static final double MICROGRAM = 1e-9;
   private static final double LIMIT = 50 * MICROGRAM;
 
@@ -32,7 +36,7 @@ final class OldPaint implements Rule {
                 OldFlooring.earliest(old),
                 "clear",
                 FIRST_CLEAR_YEAR)
-            .limited(Amount.of(limit(job.grindHours()), Dimension.CONCENTRATION))
+            .limited(Amount.of(limit(Math.min(LONGEST_SHIFT, job.grindHours())), Dimension.CONCENTRATION))
             .in(old));
   }
 

@@ -28,6 +28,16 @@ record PouredRooms(List<RoomPour> rooms, double wetDensity) {
     return poured().that(room -> room.isOf(Substrate.WOOD));
   }
 
+  /** Those whose own pour weighs more than {@code limit} in its mean. */
+  PouredRooms over(Amount limit) {
+    return new PouredRooms(
+        rooms.stream().filter(pour -> Load.isOver(load(pour), limit)).toList(), wetDensity);
+  }
+
+  private Amount load(RoomPour pour) {
+    return Load.ofMassPerArea(pour.fill().meanDepth() * wetDensity);
+  }
+
   /** Those where something is poured on a base of some kind. */
   PouredRooms on(BaseKind kind) {
     return poured().that(room -> room.hasBase(kind));

@@ -77,6 +77,7 @@ class PremisesNotesTest {
     assertNotes(built(1999).where(Jurisdiction.UK), "+asbestos-suspect:DANGER");
     assertNotes(built(2000).where(Jurisdiction.UK), "");
     assertNotes(built(2004).where(Jurisdiction.EU), "+asbestos-suspect:DANGER");
+    assertNotes(built(2004), "+asbestos-suspect:WARNING");
     assertNotes(built(2005).where(Jurisdiction.EU), "");
   }
 

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Dust checks over HTTP: values of 29 CFR 1926.1153 table 1 (xi), (xii), seen in reprints; the rows
+ * Dust checks over HTTP: values of 29 CFR 1926.1153 table 1, grinders, seen in reprints; the rows
  * outdoors and up to 4 h from memory.
  */
 class DustChecksTest {

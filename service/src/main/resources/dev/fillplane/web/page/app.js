@@ -41,6 +41,7 @@ const views = {
     byId('results').setAttribute('aria-busy', 'true');
   },
   plan(plan) {
+    clearFindings(form);
     byId('verdict').replaceChildren(verdictPart(plan));
     byId('numbers').replaceChildren(numbersPart(plan));
     byId('changes').replaceChildren(changesPart(plan));
@@ -53,8 +54,10 @@ const views = {
   },
   map: (picture) => map.show(picture),
   timeline: (picture) => timeline.show(picture),
+  pictureless: (error) => say(`The plan stands, but its picture is missing: ${error.message}`),
   failed(error) {
     const findings = hasFindings(error) ? error.findings : [];
+    clearFindings(form);
     placeFindings(form, findings, 'error');
     byId('trouble').replaceChildren(
       el('p', {}, findings.length > 0 ? 'There is no plan yet. Mend what is marked:' : error.message),

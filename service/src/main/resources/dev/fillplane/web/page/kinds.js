@@ -3,6 +3,7 @@
 /** @typedef {{ read: (text: string, units: string) => any, write: (value: any, units: string) => string }} Kind */
 
 const NUMBER = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/;
+const THOUSANDS = /^[+-]?\d{1,3}(,\d{3})+(\.\d+)?$/;
 const FRACTION = /^([+-]?)(?:(\d+)[ -]+)?(\d+)\/(\d+)$/;
 
 /**
@@ -12,6 +13,9 @@ const FRACTION = /^([+-]?)(?:(\d+)[ -]+)?(\d+)\/(\d+)$/;
  */
 export function readNumber(text, units) {
   const plain = text.trim().replace(/\u2212/g, '-').replace(/["\u2033]$/, '').trim();
+  if (THOUSANDS.test(plain)) {
+    throw new Error('Leave out the comma between thousands, or write a decimal point.');
+  }
   if (NUMBER.test(plain)) {
     return Number(plain.replace(',', '.'));
   }

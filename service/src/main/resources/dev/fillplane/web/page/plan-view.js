@@ -11,18 +11,34 @@ const VERDICTS = {
 
 /** The verdict in a sentence. @param {any} plan */
 export function sentence(plan) {
+  if (isNothing(plan)) {
+    return 'Nothing to pour.';
+  }
   const verdict = VERDICTS[plan.pour.verdict]?.[1] ?? plan.pour.verdict;
-  return `${counted(plan.quantities.bags.order, 'bag')} to order. ${verdict}.`;
+  return `${counted(plan.quantities.bags.order, 'bag')} to order. ${verdict}.${stopsOf(plan) > 0 ? ' Read the safety notes first.' : ''}`;
+}
+
+function isNothing(plan) {
+  return plan.pour.batches.length === 0;
+}
+
+/** How many notes forbid the work for another reason than the wet edge. */
+function stopsOf(plan) {
+  return plan.safety.filter((note) => note.severity === 'danger' || note.code.startsWith('do-not-pour')).length;
 }
 
 /** @param {any} plan */
 export function verdictPart(plan) {
-  const [sign, title, meaning] = VERDICTS[plan.pour.verdict] ?? ['?', plan.pour.verdict, ''];
+  const [sign, title, meaning] = isNothing(plan)
+    ? ['\u2013', 'Nothing to pour', 'The floor stands no lower than the target.']
+    : (VERDICTS[plan.pour.verdict] ?? ['?', plan.pour.verdict, '']);
+  const stops = stopsOf(plan);
   return el('div', { class: `verdict ${plan.pour.verdict}` },
     el('span', { class: 'sign', 'aria-hidden': 'true' }, sign),
     el('div', {},
       el('h3', {}, title),
       el('p', {}, meaning),
+      ...(stops > 0 ? [el('p', { class: 'stops' }, el('a', { href: '#safety-title' }, `Read first: ${counted(stops, 'safety note')} that ${stops === 1 ? 'stops' : 'stop'} the work.`))] : []),
       ...plan.pour.reasons.slice(0, 2).map((reason) => el('p', {}, reason.text))));
 }
 
@@ -36,8 +52,8 @@ export function numbersPart(plan) {
     card('Bags to order', String(bags.order), `likely ${bags.likely}; ${bags.p10} to ${bags.p90} in 8 of 10 floors`),
     card('Mix water', `${quantity(units, 'liquid', mix.waterPerBatch)} a batch`,
       `${quantity(units, 'liquid', quantities.mixWater)} in all${water === undefined ? '' : `; at ${quantity(units, 'temperature', water)} the mix comes out as the data sheet has it`}`),
-    card('Working time', `${Math.round(mix.workingTime)} min`,
-      `an edge closes for ${Math.round(mix.healingTime)} min; mix at ${quantity(units, 'temperature', mix.mixTemperature)}`),
+    card('Working time', `${Math.floor(mix.workingTime + 1e-6)} min`,
+      `an edge closes for ${Math.floor(mix.healingTime + 1e-6)} min; mix at ${quantity(units, 'temperature', mix.mixTemperature)}`),
     card('Pouring', duration(pour.minutes), `${counted(people, 'person').replace('persons', 'people')}, ${counted(pour.crew.mixers, 'mixer')}`),
     card('Start', pour.bays.length > 0 ? pour.bays[0].id : '\u2013', startText(pour)),
     card('Depth', `${quantity(units, 'height', depth.minimum)} to ${quantity(units, 'height', depth.maximum)}`,

@@ -14,6 +14,7 @@ const LAYERS = 'depth,contours,readings,ribbons,guides,ground,passes';
  * @property {(plan: any, request: any) => void} plan
  * @property {(map: string) => void} map an SVG
  * @property {(timeline: string) => void} timeline an SVG
+ * @property {(error: Error) => void} pictureless the plan stands, a picture could not be had
  * @property {(error: Error) => void} failed
  */
 
@@ -48,12 +49,22 @@ export class Planning {
     try {
       const plan = await (await post('/v1/plans', request, signal)).json();
       this.views.plan(plan, request);
-      const picture = async (path) => (await post(path, request, signal)).text();
+      await this.#pictures(request, signal);
+    } catch (error) {
+      if (error.name !== 'AbortError') {
+        this.views.failed(error);
+      }
+    }
+  }
+
+  async #pictures(request, signal) {
+    const picture = async (path) => (await post(path, request, signal)).text();
+    try {
       this.views.map(await picture(`/v1/depth-maps?layers=${LAYERS}`));
       this.views.timeline(await picture('/v1/timelines'));
     } catch (error) {
       if (error.name !== 'AbortError') {
-        this.views.failed(error);
+        this.views.pictureless(error);
       }
     }
   }

@@ -43,8 +43,11 @@ function number(element, name) {
   if (text === '') {
     return null;
   }
+  if (/^\d{1,3}(,\d{3})+(\.\d+)?$/.test(text)) {
+    throw Object.assign(new Error('Leave out the comma between thousands, or write a decimal point.'), { field: name });
+  }
   const [, whole, over, under] = text.match(/^(?:(\d+)[ -]+)?(\d+)\/(\d+)$/) ?? [];
-  const value = over ? Number(whole ?? 0) + over / under : Number(text.replace(',', '.'));
+  const value = over ? Number(whole ?? 0) + over / under : /^(\d+([.,]\d*)?|[.,]\d+)$/.test(text) ? Number(text.replace(',', '.')) : NaN;
   if (!Number.isFinite(value) || value <= 0) {
     throw Object.assign(new Error('Type a number above 0, without its unit.'), { field: name });
   }
