@@ -2,13 +2,13 @@ package dev.fillplane.render;
 
 import dev.fillplane.heat.Conditions;
 import dev.fillplane.plan.Plan;
-import dev.fillplane.safety.Note;
-import dev.fillplane.safety.Severity;
 import dev.fillplane.pour.PouredBay;
 import dev.fillplane.pour.Ribbon;
 import dev.fillplane.room.Opening;
 import dev.fillplane.room.OpeningKind;
 import dev.fillplane.room.Room;
+import dev.fillplane.safety.Note;
+import dev.fillplane.safety.Severity;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -36,7 +36,9 @@ final class OldPaint implements Rule {
                 OldFlooring.earliest(old),
                 "clear",
                 FIRST_CLEAR_YEAR)
-            .limited(Amount.of(limit(Math.min(LONGEST_SHIFT, job.grindHours())), Dimension.CONCENTRATION))
+            .limited(
+                Amount.of(
+                    limit(Math.min(LONGEST_SHIFT, job.grindHours())), Dimension.CONCENTRATION))
             .in(old));
   }
 

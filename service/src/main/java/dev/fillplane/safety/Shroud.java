@@ -3,7 +3,9 @@ package dev.fillplane.safety;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.UnitSystem;
 
-/** The shroud of a grinder held in the hands (29 CFR 1926.1153 table 1, grinders held in the hands). */
+/**
+ * The shroud of a grinder held in the hands (29 CFR 1926.1153 table 1, grinders held in the hands).
+ */
 final class Shroud {
 
   private static final double CFM_PER_INCH = 25;

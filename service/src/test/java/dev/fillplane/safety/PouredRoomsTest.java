@@ -21,14 +21,21 @@ class PouredRoomsTest {
   /** 15 mm of 2000 kg/m3 weigh 30 kg/m2, 5 mm weigh 10. */
   @Test
   void aSmallDeepRoomIsNotHiddenByALargeThinOne() {
-    PouredRooms wood = new PouredRooms(List.of(room("hall", 40, 0.005), room("bath", 4, 0.015)), DENSITY);
+    PouredRooms wood =
+        new PouredRooms(List.of(room("hall", 40, 0.005), room("bath", 4, 0.015)), DENSITY);
     assertFalse(Load.isOver(wood.load(), Load.ofMassPerArea(20)));
     assertEquals(List.of("bath"), wood.over(Load.ofMassPerArea(20)).names());
   }
 
   private static RoomPour room(String id, double area, double depth) {
     Room room =
-        new Room(id, new Outline(List.of()), Optional.of(Substrate.WOOD), null, OptionalInt.of(2015), null);
+        new Room(
+            id,
+            new Outline(List.of()),
+            Optional.of(Substrate.WOOD),
+            null,
+            OptionalInt.of(2015),
+            null);
     return new RoomPour(room, new Fill(area, area * depth), new DepthRange(depth, depth));
   }
 }
