@@ -19,7 +19,11 @@ public final class ClientBuilder {
 
   ClientBuilder(URI baseUri) {
     boolean web = "http".equals(baseUri.getScheme()) || "https".equals(baseUri.getScheme());
-    if (!web || baseUri.getHost() == null || baseUri.getRawQuery() != null) {
+    boolean more =
+        baseUri.getRawQuery() != null
+            || baseUri.getRawFragment() != null
+            || baseUri.getRawUserInfo() != null;
+    if (!web || baseUri.getHost() == null || more) {
       throw new IllegalArgumentException("Not the address of a service: " + baseUri);
     }
     this.baseUri = baseUri.toString().replaceFirst("/+$", "");

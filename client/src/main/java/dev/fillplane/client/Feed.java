@@ -109,6 +109,8 @@ final class Feed {
           add(source.hasNext() ? Optional.of(source.next()) : Optional.empty());
         } catch (RuntimeException e) {
           fail(e);
+        } catch (Error e) {
+          fail(new IllegalStateException("The source of requests failed.", e));
         }
       }
     }

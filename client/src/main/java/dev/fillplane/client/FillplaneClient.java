@@ -83,6 +83,15 @@ public final class FillplaneClient {
         });
   }
 
+  /** Runs an operation a single time, for what must not be done twice; fails as {@link #call}. */
+  void once(Action operation) {
+    attempt(
+        () -> {
+          operation.run();
+          return null;
+        });
+  }
+
   /**
    * Plans many units in one exchange, each answered in its turn while later ones are still sent.
    *

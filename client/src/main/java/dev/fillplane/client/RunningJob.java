@@ -86,10 +86,21 @@ public final class RunningJob {
     }
   }
 
-  /** Cancels it; plans that are made stay until it expires. Nothing happens where it has ended. */
+  /**
+   * Cancels it; plans that are made stay until it expires. Nothing happens where it has ended. The
+   * service is asked a single time, since the same asked of a job that has ended forgets it; one
+   * that ends in that very moment is forgotten.
+   */
   public void cancel() {
-    if (look().getEndedAt() == null) {
-      client.run(() -> jobs.deleteJob(id));
+    if (look().getEndedAt() != null) {
+      return;
+    }
+    try {
+      client.once(() -> jobs.deleteJob(id));
+    } catch (ProblemException | NoAnswerException failure) {
+      if (look().getEndedAt() == null) {
+        throw failure;
+      }
     }
   }
 

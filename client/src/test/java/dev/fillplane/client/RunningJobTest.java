@@ -92,6 +92,17 @@ class RunningJobTest {
     }
   }
 
+  /** Asked twice, the service would forget the job with its plans. */
+  @Test
+  void asksOnceOnlyToCancel() {
+    try (RawService service = new RawService(RUNNING, "", ENDED)) {
+      client(service).job("j1").cancel();
+      assertEquals("DELETE /v1/jobs/j1", service.asked(1));
+      assertEquals("GET /v1/jobs/j1", service.asked(2));
+      assertEquals(3, service.requests());
+    }
+  }
+
   @Test
   void readsPageByPage() {
     String first =

@@ -1,5 +1,6 @@
 package dev.fillplane.estimate;
 
+import dev.fillplane.plan.UsualRates;
 import static dev.fillplane.estimate.LabourRole.PREPARE;
 import static dev.fillplane.estimate.LabourRole.STAND_BY;
 
@@ -27,7 +28,7 @@ final class LabourNeeds {
     List<Need> needs = new ArrayList<>(labour.before());
     needs.addAll(labour.pour());
     needs.addAll(labour.after());
-    double worked = needs.stream().mapToDouble(Need::quantity).sum();
+    double worked = needs.stream().mapToDouble(LabourNeeds::told).sum();
     needs.add(
         Need.work(
             Item.LABOUR_HALF_DAYS,
@@ -35,6 +36,11 @@ final class LabourNeeds {
             Math.max(0, visits.paid() - worked),
             "#/pour/totals/end"));
     return needs;
+  }
+
+  /** Rounded as its line is, so that all lines together are whole half days. */
+  private static double told(Need need) {
+    return Measure.up(need.quantity(), SaleUnit.HOUR).value().doubleValue() * UsualRates.HOUR;
   }
 
   private List<Need> before() {

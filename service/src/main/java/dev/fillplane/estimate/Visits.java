@@ -63,16 +63,19 @@ final class Visits {
         .sum();
   }
 
-  /** Days on which what is needed to pour is on site. */
+  /**
+   * Days on which what is needed to pour is on site, at all visits at which is poured. Hire goes by
+   * half days of the usual length, however people are paid.
+   */
   double pourDays() {
     return all.stream()
         .filter(Visit::pours)
-        .mapToDouble(visit -> visit.halfDays(job.rates().halfDay()) / 2)
+        .mapToDouble(visit -> visit.halfDays(WorkRates.USUAL_HALF_DAY) / 2)
         .sum();
   }
 
   /** Days of a machine that one person runs. */
   double days(double work) {
-    return new Visit(1, work, false).halfDays(job.rates().halfDay()) / 2;
+    return new Visit(1, work, false).halfDays(WorkRates.USUAL_HALF_DAY) / 2;
   }
 }

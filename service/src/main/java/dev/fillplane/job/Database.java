@@ -120,6 +120,12 @@ final class Database implements AutoCloseable {
       }
     } catch (SQLException e) {
       throw failed(e);
+    } catch (RuntimeException e) {
+      // The scheduler wraps what the database says.
+      if (e.getCause() instanceof SQLException sql) {
+        throw failed(sql);
+      }
+      throw e;
     }
   }
 

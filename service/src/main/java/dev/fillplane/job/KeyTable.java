@@ -88,13 +88,13 @@ final class KeyTable {
     }
   }
 
-  /** Gives a key free that a holder has. */
+  /** Gives a key free that a holder has and has not answered; an answer stays. */
   static void release(Connection connection, String caller, String key, String holder)
       throws SQLException {
     try (PreparedStatement delete =
         connection.prepareStatement(
             "delete from idempotency"
-                + " where caller = ? and idempotency_key = ? and holder = ?")) {
+                + " where caller = ? and idempotency_key = ? and holder = ? and answer is null")) {
       delete.setString(1, caller);
       delete.setString(2, key);
       delete.setString(3, holder);

@@ -53,18 +53,24 @@ final class KeyedOnce {
       return Optional.empty();
     }
     if (old(row.get())) {
-      String holder = row.get().holder();
-      database.change(
-          connection -> {
-            KeyTable.release(connection, caller, keyed.key(), holder);
-            return null;
-          });
+      free(caller, keyed, row.get());
       return Optional.empty();
     }
     if (!row.get().digest().equals(keyed.digest())) {
       throw new KeyConflict(false);
     }
     return Optional.of(row.get().answer().orElseThrow(() -> new KeyConflict(true)));
+  }
+
+  /** One that is answered meanwhile is not old any more, and stays. */
+  private void free(String caller, Keyed keyed, KeyTable.Row row) {
+    Instant keptFrom = Instant.now(clock).minus(KEPT);
+    database.change(
+        connection -> {
+          KeyTable.deleteBefore(connection, keptFrom.plusMillis(1));
+          KeyTable.release(connection, caller, keyed.key(), row.holder());
+          return null;
+        });
   }
 
   private boolean old(KeyTable.Row row) {

@@ -13,6 +13,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.stream.Collectors;
 import javax.net.ssl.SSLException;
+import org.eclipse.jetty.http.HttpCookieStore;
 import org.eclipse.jetty.client.BufferingResponseListener;
 import org.eclipse.jetty.client.BytesRequestContent;
 import org.eclipse.jetty.client.HttpClient;
@@ -63,6 +64,7 @@ public final class WebhookSender implements AutoCloseable {
     http.setSocketAddressResolver(new CheckedResolver(names, targets, threads));
     http.setConnectTimeout(patience.toMillis());
     http.setFollowRedirects(false);
+    http.setHttpCookieStore(new HttpCookieStore.Empty());
     http.setMaxResponseHeadersSize(ANSWER_BYTES);
     http.setDestinationIdleTimeout(LINGER.toMillis());
     try {

@@ -92,8 +92,8 @@ final class JobRequests {
     String caller = Caller.of(context).tenant();
     Optional<Keyed> key =
         IdempotencyKey.of(context).map(text -> new Keyed(text, digest(context, body)));
-    TakenJob taken =
-        slots.run(() -> take(caller, key, read.apply(new JobReader(body, gate, targets))));
+    JobBody job = slots.run(() -> read.apply(new JobReader(body, gate, targets)));
+    TakenJob taken = take(caller, key, job);
     context
         .status(202)
         .header("Location", PATH + "/" + taken.id())

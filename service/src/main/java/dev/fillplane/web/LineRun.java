@@ -73,7 +73,7 @@ final class LineRun {
         throw new InterruptedException();
       }
       window.end();
-    } catch (IOException | InterruptedException | RuntimeException e) {
+    } catch (IOException | InterruptedException | RuntimeException | Error e) {
       window.fail(stopped ? new InterruptedException() : e);
     }
   }

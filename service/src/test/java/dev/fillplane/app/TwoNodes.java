@@ -17,8 +17,8 @@ import java.util.Locale;
  */
 final class TwoNodes {
 
-  private static final int WARM_UP = 60;
-  private static final int UNITS = 300;
+  private static final int WARM_UP = 400;
+  private static final int UNITS = 800;
 
   private TwoNodes() {}
 

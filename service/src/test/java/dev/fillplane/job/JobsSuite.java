@@ -243,6 +243,23 @@ abstract class JobsSuite {
     assertEquals(first.get().id(), accept(jobs, "me", "key", "body").id());
   }
 
+  /** The answer may be kept although its connection broke: then the key stays with it. */
+  @Test
+  void anAnsweredKeyIsNotGivenFree() {
+    Keyed key = new Keyed("key", "body");
+    try (Database database = Database.open(store(), 2)) {
+      database.change(c -> KeyTable.take(c, "me", key, "one", Instant.now()));
+      TakenJob answer = new TakenJob("id", new byte[] {1}, false);
+      assertTrue(database.change(c -> KeyTable.answer(c, "me", "key", "one", answer)));
+      database.change(
+          connection -> {
+            KeyTable.release(connection, "me", "key", "one");
+            return null;
+          });
+      assertTrue(database.run(c -> KeyTable.find(c, "me", "key")).isPresent());
+    }
+  }
+
   /** Of two that come at the very same time; the loser's connection is of use afterwards. */
   @Test
   void aKeyIsTakenByOne() {

@@ -11,6 +11,8 @@ import java.util.function.Consumer;
 
 /** Takes the webhook of a job that has ended; hands its body on once. */
 final class JobNews implements HttpHandler {
+  private static final int LONGEST = 1 << 20;
+
   private final WebhookSignatures signatures;
   private final Consumer<byte[]> onNews;
   private final Set<String> seen = ConcurrentHashMap.newKeySet();
@@ -23,9 +25,12 @@ final class JobNews implements HttpHandler {
 
   @Override
   public void handle(HttpExchange exchange) throws IOException {
-    byte[] body = exchange.getRequestBody().readAllBytes();
-    exchange.sendResponseHeaders(accept(exchange, body) ? 204 : 401, -1);
-    exchange.close();
+    try {
+      byte[] body = exchange.getRequestBody().readNBytes(LONGEST);
+      exchange.sendResponseHeaders(accept(exchange, body) ? 204 : 401, -1);
+    } finally {
+      exchange.close();
+    }
   }
 
   private boolean accept(HttpExchange exchange, byte[] body) {
@@ -38,8 +43,18 @@ final class JobNews implements HttpHandler {
       return false;
     }
     if (seen.add(id)) {
-      onNews.accept(body);
+      handOn(id, body);
     }
     return true;
+  }
+
+  /** What could not be handled is sent again. */
+  private void handOn(String id, byte[] body) {
+    try {
+      onNews.accept(body);
+    } catch (RuntimeException e) {
+      seen.remove(id);
+      throw e;
+    }
   }
 }

@@ -20,7 +20,7 @@ create index job_expires_at on job (expires_at);
 create table unit (
   job varchar(40) not null references job (id) on delete cascade,
   unit integer not null,
-  reference varchar(80) not null,
+  reference varchar(160) not null,
   state smallint not null,
   request ${bytes},
   answer ${bytes},
