@@ -1,9 +1,9 @@
 package dev.fillplane.estimate;
 
-import dev.fillplane.plan.UsualRates;
 import static dev.fillplane.estimate.LabourRole.PREPARE;
 import static dev.fillplane.estimate.LabourRole.STAND_BY;
 
+import dev.fillplane.plan.UsualRates;
 import dev.fillplane.pour.Role;
 import dev.fillplane.pour.RoleTime;
 import java.util.ArrayList;

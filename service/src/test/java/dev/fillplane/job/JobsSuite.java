@@ -248,9 +248,11 @@ abstract class JobsSuite {
   void anAnsweredKeyIsNotGivenFree() {
     Keyed key = new Keyed("key", "body");
     try (Database database = Database.open(store(), 2)) {
-      database.change(c -> KeyTable.take(c, "me", key, "one", Instant.now()));
+      boolean taken = database.change(c -> KeyTable.take(c, "me", key, "one", Instant.now()));
+      assertTrue(taken);
       TakenJob answer = new TakenJob("id", new byte[] {1}, false);
-      assertTrue(database.change(c -> KeyTable.answer(c, "me", "key", "one", answer)));
+      boolean kept = database.change(c -> KeyTable.answer(c, "me", "key", "one", answer));
+      assertTrue(kept);
       database.change(
           connection -> {
             KeyTable.release(connection, "me", "key", "one");
