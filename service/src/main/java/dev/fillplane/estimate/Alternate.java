@@ -16,6 +16,7 @@ import java.util.OptionalInt;
  * @param hours of labour
  * @param total of its lines with a price, if there are prices
  * @param more than the plan as asked; negative where it costs less
+ * @param unpriced codes of its lines without a price, which are in neither sum
  * @param errors why there is no plan
  */
 public record Alternate(
@@ -25,10 +26,12 @@ public record Alternate(
     Optional<Measure> hours,
     Optional<Money> total,
     Optional<Money> more,
+    List<String> unpriced,
     List<Finding> errors) {
 
-  /** Copies the errors. */
+  /** Copies the lists. */
   public Alternate {
+    unpriced = List.copyOf(unpriced);
     errors = List.copyOf(errors);
   }
 
@@ -40,6 +43,7 @@ public record Alternate(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        List.of(),
         errors);
   }
 }

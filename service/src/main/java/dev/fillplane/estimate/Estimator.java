@@ -123,6 +123,7 @@ public final class Estimator {
           Optional.of(totals.hours()),
           totals.total(),
           totals.total().map(total -> total.minus(base.total().orElseThrow())),
+          totals.unpriced(),
           List.of());
     } catch (FindingsException e) {
       return Alternate.failed(variation.name(), e.errors());

@@ -45,10 +45,6 @@ record JobRow(
     return row.wasNull() ? OptionalInt.empty() : OptionalInt.of(number);
   }
 
-  boolean ended() {
-    return cancelled || endedAt.isPresent();
-  }
-
   /** The state, given how many units are planned and how many have failed. */
   JobState state(int planned, int failed) {
     if (cancelled) {

@@ -19,4 +19,36 @@ record PictureSize(String width, String height) {
     return new PictureSize(
         Markup.number(scale * width) + "mm", Markup.number(scale * height) + "mm");
   }
+
+  /**
+   * Opens a picture of the sheet that is shown in this size.
+   *
+   * @param across width of what is drawn
+   * @param down height of what is drawn
+   * @param ids what the ids of its title and its description begin with
+   */
+  Markup open(double across, double down, String ids, String title, String description) {
+    Markup svg = new Markup();
+    svg.open(
+        "svg",
+        "xmlns",
+        "http://www.w3.org/2000/svg",
+        "role",
+        "img",
+        "viewBox",
+        "0 0 " + Markup.number(across) + " " + Markup.number(down),
+        "width",
+        width,
+        "height",
+        height,
+        "font-family",
+        Paper.FONTS,
+        "fill",
+        "#111",
+        "aria-labelledby",
+        ids + "-title " + ids + "-desc");
+    svg.text("title", title, "id", ids + "-title");
+    svg.text("desc", description, "id", ids + "-desc");
+    return svg;
+  }
 }

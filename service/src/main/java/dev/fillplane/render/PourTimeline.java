@@ -105,27 +105,7 @@ public final class PourTimeline {
   }
 
   private Markup open(PictureSize size, double height, String ids, String title, String told) {
-    Markup svg = new Markup();
-    svg.open(
-        "svg",
-        "xmlns",
-        "http://www.w3.org/2000/svg",
-        "role",
-        "img",
-        "viewBox",
-        "0 0 " + Markup.number(WIDTH) + " " + Markup.number(height),
-        "width",
-        size.width(),
-        "height",
-        size.height(),
-        "font-family",
-        Paper.FONTS,
-        "fill",
-        "#111",
-        "aria-labelledby",
-        ids + "-title " + ids + "-desc");
-    svg.text("title", title, "id", ids + "-title");
-    svg.text("desc", told, "id", ids + "-desc");
+    Markup svg = size.open(WIDTH, height, ids, title, told);
     svg.open("defs");
     for (TaskLook look : TaskLook.values()) {
       look.define(svg, ids);

@@ -103,27 +103,7 @@ final class SetOutMap {
   }
 
   private Markup document(PictureSize size) {
-    Markup svg = new Markup();
-    svg.open(
-        "svg",
-        "xmlns",
-        "http://www.w3.org/2000/svg",
-        "role",
-        "img",
-        "viewBox",
-        "0 0 " + Markup.number(WIDTH) + " " + Markup.number(height),
-        "width",
-        size.width(),
-        "height",
-        size.height(),
-        "font-family",
-        Paper.FONTS,
-        "fill",
-        "#111",
-        "aria-labelledby",
-        "set-out-title set-out-desc");
-    svg.text("title", "Where pins, rails and dams stand", "id", "set-out-title");
-    svg.text("desc", told(), "id", "set-out-desc");
+    Markup svg = size.open(WIDTH, height, "set-out", "Where pins, rails and dams stand", told());
     svg.add(map).add(sheet.labels().write());
     return svg.close("svg");
   }

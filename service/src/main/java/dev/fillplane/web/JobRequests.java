@@ -21,7 +21,6 @@ final class JobRequests {
 
   static final String PATH = "/v1/jobs";
   static final String UPLOADS = "/v1/job-uploads";
-  static final String NDJSON = "application/x-ndjson";
 
   private static final String PARAMETERS =
       "confidence, unitsPerDay, everyDays, bagsPerPallet and webhook";
@@ -49,7 +48,7 @@ final class JobRequests {
   }
 
   private void upload(Context context) {
-    byte[] body = body(context, NDJSON);
+    byte[] body = body(context, PlanStreams.NDJSON);
     ObjectNode told = told(context);
     accept(context, body, reader -> reader.lines(told));
   }

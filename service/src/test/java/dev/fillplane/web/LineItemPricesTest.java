@@ -191,6 +191,8 @@ class LineItemPricesTest {
     assertEquals(
         new BigDecimal(plane.total()).subtract(new BigDecimal(all.total())).toPlainString(),
         alternate.at("/more/amount").textValue());
+    assertEquals(plane.answer().at("/totals/unpriced"), alternate.get("unpriced"));
+    assertFalse(alternate.get("unpriced").isEmpty(), "the price book of the example has gaps");
   }
 
   @Test
