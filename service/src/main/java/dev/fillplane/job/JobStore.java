@@ -31,17 +31,18 @@ final class JobStore {
   }
 
   TakenJob accept(
-      String caller,
+      JobOwner owner,
       JobTerms terms,
       List<UnitRequest> units,
       Optional<Keyed> key,
       Function<JobStatus, byte[]> told) {
-    return keyed.take(caller, key, connection -> insert(connection, caller, terms, units, told));
+    return keyed.take(
+        owner.caller(), key, connection -> insert(connection, owner, terms, units, told));
   }
 
   private TakenJob insert(
       Connection connection,
-      String caller,
+      JobOwner owner,
       JobTerms terms,
       List<UnitRequest> units,
       Function<JobStatus, byte[]> told)
@@ -50,7 +51,7 @@ final class JobStore {
     JobRow job =
         new JobRow(
             UUID.randomUUID().toString(),
-            caller,
+            owner,
             terms,
             units.size(),
             now,
@@ -81,6 +82,10 @@ final class JobStore {
                       ? List.of()
                       : UnitTable.failures(connection, id, JobStatus.FAILURES)));
         });
+  }
+
+  long waiting() {
+    return database.run(UnitTable::waiting);
   }
 
   private static JobStatus status(
@@ -139,7 +144,7 @@ final class JobStore {
   private Optional<JobRow> find(Connection connection, String caller, String id)
       throws SQLException {
     return JobTable.find(connection, id)
-        .filter(job -> job.caller().equals(caller))
+        .filter(job -> job.owner().caller().equals(caller))
         .filter(job -> job.expiresAt().isAfter(Instant.now(clock)));
   }
 

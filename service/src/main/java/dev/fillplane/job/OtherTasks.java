@@ -30,12 +30,12 @@ final class OtherTasks {
   private final OneTimeTask<Void> messages;
   private final RecurringTask<Void> sweep;
 
-  OtherTasks(EndMessages endMessages, Runnable sweeping) {
+  OtherTasks(EndMessages endMessages, Runnable sweeping, JobWatch watch) {
     messages =
         Tasks.oneTime("message")
-            .onFailure(OtherTasks::again)
+            .onFailure((done, operations) -> again(done, operations, watch))
             .onDeadExecutionRevive()
-            .execute((task, context) -> send(endMessages, task.getId()));
+            .execute((task, context) -> send(endMessages, task.getId(), watch));
     sweep =
         Tasks.recurring("sweep", FixedDelay.of(SWEEP)).execute((task, context) -> sweeping.run());
   }
@@ -69,18 +69,20 @@ final class OtherTasks {
     }
   }
 
-  private static void send(EndMessages messages, String job) {
+  private static void send(EndMessages messages, String job, JobWatch watch) {
     Optional<Delivery> delivery = messages.send(job);
     if (delivery.isEmpty()) {
       return;
     }
-    LOG.info("message of job {}: {}", job, delivery.get().why());
+    watch.messageSent(delivery.get().outcome());
+    LOG.atInfo().addKeyValue("job", job).log("message of a job: {}", delivery.get().why());
     if (delivery.get().outcome() == Delivery.Outcome.FAILED) {
       throw new NotDelivered(delivery.get());
     }
   }
 
-  private static void again(ExecutionComplete done, ExecutionOperations<Void> operations) {
+  private static void again(
+      ExecutionComplete done, ExecutionOperations<Void> operations, JobWatch watch) {
     if (!(done.getCause().orElse(null) instanceof NotDelivered failed)) {
       operations.reschedule(done, done.getTimeDone().plus(STORE_AGAIN));
       return;
@@ -92,7 +94,10 @@ final class OtherTasks {
     next.ifPresentOrElse(
         time -> operations.reschedule(done, time),
         () -> {
-          LOG.warn("message of job {} given up", done.getExecution().getId());
+          watch.messageGivenUp();
+          LOG.atWarn()
+              .addKeyValue("job", done.getExecution().getId())
+              .log("message of a job given up");
           operations.remove();
         });
   }

@@ -1,5 +1,6 @@
 package dev.fillplane.web;
 
+import dev.fillplane.web.watch.Note;
 import io.javalin.http.Context;
 import java.util.Optional;
 
@@ -10,7 +11,8 @@ record Endpoint<Q>(Calculation<Q> calculation, Desk desk, Slots slots) {
     Accepted.check(context, calculation.mediaType());
     byte[] body = Body.bytes(context);
     Calculation.Query query = name -> Optional.ofNullable(context.queryParam(name));
-    byte[] answer = slots.run(() -> desk.answer(calculation, Body.parse(body), query));
+    Note note = Note.of(context);
+    byte[] answer = slots.run(() -> desk.answer(calculation, Body.parse(body), query, note::size));
     context.contentType(contentType()).result(answer);
   }
 

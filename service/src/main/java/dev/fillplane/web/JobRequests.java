@@ -2,6 +2,7 @@ package dev.fillplane.web;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.fillplane.job.JobOwner;
 import dev.fillplane.job.JobStatus;
 import dev.fillplane.job.Jobs;
 import dev.fillplane.job.KeyConflict;
@@ -10,6 +11,7 @@ import dev.fillplane.job.TakenJob;
 import dev.fillplane.job.WebhookTargets;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.web.json.Json;
+import dev.fillplane.web.watch.Note;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.util.Map;
@@ -88,7 +90,8 @@ final class JobRequests {
   }
 
   private void accept(Context context, byte[] body, Function<JobReader, JobBody> read) {
-    String caller = Caller.of(context).tenant();
+    JobOwner caller =
+        new JobOwner(Caller.of(context).tenant(), Optional.of(Note.of(context).trace()));
     Optional<Keyed> key =
         IdempotencyKey.of(context).map(text -> new Keyed(text, digest(context, body)));
     JobBody job = slots.run(() -> read.apply(new JobReader(body, gate, targets)));
@@ -104,7 +107,7 @@ final class JobRequests {
     }
   }
 
-  private TakenJob take(String caller, Optional<Keyed> key, JobBody job) {
+  private TakenJob take(JobOwner caller, Optional<Keyed> key, JobBody job) {
     try {
       return jobs.accept(caller, job.terms(), job.units(), key, JobRequests::told);
     } catch (KeyConflict e) {

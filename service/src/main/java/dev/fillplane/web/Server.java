@@ -2,6 +2,8 @@ package dev.fillplane.web;
 
 import dev.fillplane.job.Jobs;
 import dev.fillplane.openapi.Contract;
+import dev.fillplane.web.watch.RequestLines;
+import dev.fillplane.web.watch.Watch;
 import io.github.bucket4j.TimeMeter;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -26,21 +28,23 @@ public final class Server implements AutoCloseable {
   private final Jobs jobs;
   private final AtomicBoolean ready = new AtomicBoolean();
 
-  private Server(Settings settings) {
+  private Server(Settings settings, Watch watch) {
     Contract contract = Contract.load();
     Calculations calculations = new Calculations();
     Slots slots = new Slots(settings.places(), settings.patienceSeconds());
     SchemaGate gate = new SchemaGate(contract, schemas(calculations));
-    Desk desk = new Desk(gate);
+    Desk desk = new Desk(gate, watch);
     PlanDesk planDesk = new PlanDesk(calculations, desk);
-    warmUp = new WarmUp(contract, planDesk);
+    warmUp = new WarmUp(contract, new PlanDesk(calculations, new Desk(gate, Watch.NONE)));
     lines = new PlanLines(planDesk::answer, slots, settings.places());
     streams = new PlanStreams(lines);
-    jobs = new Jobs(settings.jobs(), new UnitDesk(desk));
+    jobs = new Jobs(settings.jobs().withWatch(watch), new UnitDesk(desk));
+    watch.gauge(
+        "fillplane.job.units.waiting", "Units of jobs that are not answered yet", jobs::waiting);
     javalin =
         Javalin.create(
             config -> {
-              listen(config, settings);
+              listen(config, settings, new RequestLines(watch));
               guard(config, settings, contract);
               for (Calculation<?> calculation : calculations.all()) {
                 Endpoint<?> endpoint = new Endpoint<>(calculation, desk, slots);
@@ -93,8 +97,13 @@ public final class Server implements AutoCloseable {
    * @throws RuntimeException if the port is taken
    */
   public static Server start(Settings settings) {
+    return start(settings, Watch.NONE);
+  }
+
+  /** The same, with somebody who hears what it does. */
+  public static Server start(Settings settings, Watch watch) {
     settings.access().check(settings.host());
-    Server server = new Server(settings);
+    Server server = new Server(settings, watch);
     server.javalin.start();
     server.warmUp.run();
     server.ready.set(true);
@@ -117,7 +126,7 @@ public final class Server implements AutoCloseable {
     jobs.close();
   }
 
-  private static void listen(JavalinConfig config, Settings settings) {
+  private static void listen(JavalinConfig config, Settings settings, RequestLines lines) {
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
     config.http.maxRequestSize = settings.bodyBytes();
@@ -128,6 +137,7 @@ public final class Server implements AutoCloseable {
           jetty.setStopTimeout(STOP_MILLIS);
           jetty.insertHandler(new GracefulHandler());
           jetty.setErrorHandler(new JettyProblems());
+          jetty.setRequestLog(lines);
         });
     config.jetty.addConnector(
         (jetty, unused) -> {
