@@ -3,7 +3,7 @@ package dev.fillplane.app;
 import dev.fillplane.web.Version;
 import dev.fillplane.web.watch.AdminServer;
 import dev.fillplane.web.watch.Metrics;
-import dev.fillplane.web.watch.Watch;
+import dev.fillplane.web.watch.Observer;
 import java.io.IOException;
 import java.net.InetSocketAddress;
 import picocli.CommandLine.Option;
@@ -26,9 +26,9 @@ final class AdminOption {
   private String host;
 
   /** Counts and tells, or does neither where no port is told. */
-  Watch start() throws IOException {
+  Observer start() throws IOException {
     if (port == null) {
-      return Watch.NONE;
+      return Observer.NONE;
     }
     Metrics metrics = new Metrics();
     metrics.build(Version.TEXT, Version.COMMIT.orElse("unknown"));

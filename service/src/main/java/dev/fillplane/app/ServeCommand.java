@@ -7,7 +7,7 @@ import dev.fillplane.web.Access;
 import dev.fillplane.web.Server;
 import dev.fillplane.web.Settings;
 import dev.fillplane.web.key.KeyBook;
-import dev.fillplane.web.watch.Watch;
+import dev.fillplane.web.watch.Observer;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -98,14 +98,14 @@ final class ServeCommand implements Callable<Integer> {
       System.err.println(e.getMessage());
       return 2;
     }
-    Watch watch;
+    Observer observer;
     try {
-      watch = admin.start();
+      observer = admin.start();
     } catch (IOException e) {
       System.err.println("The numbers cannot be told: " + e.getMessage());
       return 2;
     }
-    Server server = Server.start(settings, watch);
+    Server server = Server.start(settings, observer);
     Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
     System.out.println("Listening on http://" + host + ":" + server.port());
     new CountDownLatch(1).await();

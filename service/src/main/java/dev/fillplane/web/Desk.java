@@ -6,7 +6,7 @@ import dev.fillplane.finding.FindingsException;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.web.json.Answer;
 import dev.fillplane.web.json.Json;
-import dev.fillplane.web.watch.Watch;
+import dev.fillplane.web.watch.Observer;
 import dev.fillplane.web.watch.WorkSize;
 import java.nio.charset.StandardCharsets;
 import java.util.function.Consumer;
@@ -18,11 +18,11 @@ import java.util.function.Consumer;
 final class Desk {
 
   private final SchemaGate gate;
-  private final Watch watch;
+  private final Observer observer;
 
-  Desk(SchemaGate gate, Watch watch) {
+  Desk(SchemaGate gate, Observer observer) {
     this.gate = gate;
-    this.watch = watch;
+    this.observer = observer;
   }
 
   /**
@@ -49,7 +49,7 @@ final class Desk {
               .work()
               .answer(request, new Calculation.Caller(units, Body.digest(tree), query));
       WorkSize size = WorkSize.of(request, answer);
-      watch.computed(size);
+      observer.computed(size);
       sized.accept(size);
       return bytes(answer, units);
     } catch (FindingsException e) {

@@ -3,7 +3,7 @@ package dev.fillplane.web;
 import dev.fillplane.job.Jobs;
 import dev.fillplane.openapi.Contract;
 import dev.fillplane.web.watch.RequestLines;
-import dev.fillplane.web.watch.Watch;
+import dev.fillplane.web.watch.Observer;
 import io.github.bucket4j.TimeMeter;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -28,23 +28,23 @@ public final class Server implements AutoCloseable {
   private final Jobs jobs;
   private final AtomicBoolean ready = new AtomicBoolean();
 
-  private Server(Settings settings, Watch watch) {
+  private Server(Settings settings, Observer observer) {
     Contract contract = Contract.load();
     Calculations calculations = new Calculations();
     Slots slots = new Slots(settings.places(), settings.patienceSeconds());
     SchemaGate gate = new SchemaGate(contract, schemas(calculations));
-    Desk desk = new Desk(gate, watch);
+    Desk desk = new Desk(gate, observer);
     PlanDesk planDesk = new PlanDesk(calculations, desk);
-    warmUp = new WarmUp(contract, new PlanDesk(calculations, new Desk(gate, Watch.NONE)));
+    warmUp = new WarmUp(contract, new PlanDesk(calculations, new Desk(gate, Observer.NONE)));
     lines = new PlanLines(planDesk::answer, slots, settings.places());
     streams = new PlanStreams(lines);
-    jobs = new Jobs(settings.jobs().withWatch(watch), new UnitDesk(desk));
-    watch.gauge(
+    jobs = new Jobs(settings.jobs().withWatch(observer), new UnitDesk(desk));
+    observer.gauge(
         "fillplane.job.units.waiting", "Units of jobs that are not answered yet", jobs::waiting);
     javalin =
         Javalin.create(
             config -> {
-              listen(config, settings, new RequestLines(watch));
+              listen(config, settings, new RequestLines(observer));
               guard(config, settings, contract);
               for (Calculation<?> calculation : calculations.all()) {
                 Endpoint<?> endpoint = new Endpoint<>(calculation, desk, slots);
@@ -97,13 +97,13 @@ public final class Server implements AutoCloseable {
    * @throws RuntimeException if the port is taken
    */
   public static Server start(Settings settings) {
-    return start(settings, Watch.NONE);
+    return start(settings, Observer.NONE);
   }
 
   /** The same, with somebody who hears what it does. */
-  public static Server start(Settings settings, Watch watch) {
+  public static Server start(Settings settings, Observer observer) {
     settings.access().check(settings.host());
-    Server server = new Server(settings, watch);
+    Server server = new Server(settings, observer);
     server.javalin.start();
     server.warmUp.run();
     server.ready.set(true);

@@ -19,7 +19,7 @@ import java.util.stream.LongStream;
  * (paths of the contract, classes of status, kinds of problem), so that no caller makes series
  * grow.
  */
-public final class Metrics implements Watch {
+public final class Metrics implements Observer {
 
   private static final Duration[] SECONDS =
       LongStream.of(1, 2, 5, 10, 20, 50, 100, 200, 500, 1_000, 2_000, 5_000, 10_000, 30_000)

@@ -13,7 +13,7 @@ import org.slf4j.spi.LoggingEventBuilder;
 
 /**
  * One line of the log for each request once its answer is out, also for those that the HTTP server
- * refuses by itself; tells the watch as well. The health of the service is asked for all the time:
+ * refuses by itself; tells the observer as well. The health of the service is asked for all the time:
  * a good answer to that is told at debug level.
  */
 public final class RequestLines implements RequestLog {
@@ -23,11 +23,11 @@ public final class RequestLines implements RequestLog {
       Set.of("GET", "HEAD", "POST", "PUT", "PATCH", "DELETE", "OPTIONS");
   private static final double NANOS_PER_MILLI = 1e6;
 
-  private final Watch watch;
+  private final Observer observer;
 
-  /** Tells {@code watch} too. */
-  public RequestLines(Watch watch) {
-    this.watch = watch;
+  /** Tells {@code observer} too. */
+  public RequestLines(Observer observer) {
+    this.observer = observer;
   }
 
   @Override
@@ -35,7 +35,7 @@ public final class RequestLines implements RequestLog {
     long nanos = System.nanoTime() - request.getBeginNanoTime();
     Note note = Note.of(request);
     String route = route(note);
-    watch.answered(method(request), route, response.getStatus(), nanos, note);
+    observer.answered(method(request), route, response.getStatus(), nanos, note);
     LoggingEventBuilder line = LOG.atLevel(level(route, response.getStatus()));
     for (Map.Entry<String, Object> pair : told(request, response, note, nanos).entrySet()) {
       line = line.addKeyValue(pair.getKey(), pair.getValue());

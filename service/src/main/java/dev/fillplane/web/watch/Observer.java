@@ -4,10 +4,10 @@ import dev.fillplane.job.JobWatch;
 import java.util.function.DoubleSupplier;
 
 /** Hears what the service does. Called by many threads at once; does nothing unless told. */
-public interface Watch extends JobWatch {
+public interface Observer extends JobWatch {
 
   /** Hears and tells nothing. */
-  Watch NONE = new Watch() {};
+  Observer NONE = new Observer() {};
 
   /**
    * A request was answered.
