@@ -24,7 +24,7 @@ final class Piece<T> extends FutureTask<T> {
   private final ScheduledExecutorService watch;
   private final Runnable left;
   private final AtomicBoolean taken = new AtomicBoolean();
-  private volatile RuntimeException why = new CancellationException("stopped from outside");
+  private volatile boolean overdue;
 
   private Piece(
       Supplier<T> work, Duration deadline, ScheduledExecutorService watch, Runnable left) {
@@ -84,11 +84,14 @@ final class Piece<T> extends FutureTask<T> {
   }
 
   private void overDeadline() {
-    why = refusal();
+    overdue = true;
     cancel(true);
   }
 
-  private Refusal refusal() {
+  private RuntimeException why() {
+    if (!overdue) {
+      return new CancellationException("stopped from outside");
+    }
     return Refusal.of(
         Problem.Kind.OVER_DEADLINE,
         "The calculation was stopped after "
@@ -102,9 +105,9 @@ final class Piece<T> extends FutureTask<T> {
     try {
       result.complete(get());
     } catch (CancellationException e) {
-      result.completeExceptionally(why);
+      result.completeExceptionally(why());
     } catch (ExecutionException e) {
-      result.completeExceptionally(e.getCause() instanceof Stopped ? why : e.getCause());
+      result.completeExceptionally(e.getCause() instanceof Stopped ? why() : e.getCause());
     } catch (InterruptedException e) {
       throw new IllegalStateException("a task that is done has its result", e);
     }
