@@ -51,6 +51,8 @@ final class ServeCommand implements Callable<Integer> {
               + " FILLPLANE_DATABASE_URL tells a PostgreSQL.")
   private Path data;
 
+  @Mixin private LoadOptions load;
+
   @Mixin private WebhookOption webhooks;
 
   @Option(
@@ -92,7 +94,7 @@ final class ServeCommand implements Callable<Integer> {
     Logs.write(log);
     Settings settings = Settings.at(host, port).withRequestsPerMinute(requestsPerMinute);
     try {
-      settings = settings.withJobs(jobs()).withAccess(access());
+      settings = load.in(settings).withJobs(jobs()).withAccess(access());
       settings.access().check(host);
     } catch (IllegalArgumentException | IOException e) {
       System.err.println(e.getMessage());

@@ -1,5 +1,6 @@
 package dev.fillplane.supply;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.material.DataSheet;
 import java.util.Arrays;
 import java.util.SplittableRandom;
@@ -142,6 +143,7 @@ public final class BagOdds {
     double[] needs = new double[2 * pairs * volumes.length];
     int next = 0;
     for (int i = 0; i < volumes.length; i++) {
+      Stopped.ifInterrupted();
       for (int pair = 0; pair < pairs; pair++) {
         double height = random.nextGaussian();
         double lot = lotError * random.nextGaussian();

@@ -3,17 +3,22 @@ package dev.fillplane.web;
 import dev.fillplane.web.watch.Note;
 import io.javalin.http.Context;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Answers the posts of one {@link Calculation}. */
-record Endpoint<Q>(Calculation<Q> calculation, Desk desk, Slots slots) {
+record Endpoint<Q>(Calculation<Q> calculation, Desk desk, Intake intake) {
 
   void handle(Context context) {
     Accepted.check(context, calculation.mediaType());
-    byte[] body = Body.bytes(context);
     Calculation.Query query = name -> Optional.ofNullable(context.queryParam(name));
     Note note = Note.of(context);
-    byte[] answer = slots.run(() -> desk.answer(calculation, Body.parse(body), query, note::size));
-    context.contentType(contentType()).result(answer);
+    Function<byte[], byte[]> work =
+        body -> desk.answer(calculation, Body.parse(body), query, note::size);
+    if (Operations.light().contains(calculation.path())) {
+      intake.answerLight(context, contentType(), work);
+    } else {
+      intake.answer(context, contentType(), work);
+    }
   }
 
   /** Text is not UTF-8 unless somebody says so. */

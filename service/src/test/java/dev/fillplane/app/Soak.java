@@ -133,7 +133,7 @@ public final class Soak {
   private String units(int count) {
     StringBuilder lines = new StringBuilder();
     for (int i = 0; i < count; i++) {
-      lines.append(unit.replaceFirst("\\{", "{\"reference\": \"flat " + i + "\",")).append('\n');
+      lines.append(unit.replaceFirst("\"reference\": \"", "$0flat " + i + ", ")).append('\n');
     }
     return lines.toString();
   }
