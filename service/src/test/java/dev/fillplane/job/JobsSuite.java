@@ -260,7 +260,8 @@ abstract class JobsSuite {
       Sweeper sweeper = new Sweeper(database, clock);
       JobStore jobs = new JobStore(database, tasks, sweeper, clock, JobSettings.KEPT);
       String id =
-          jobs.accept(JobOwner.of("me"), USUAL, units(1), Optional.empty(), status -> new byte[0]).id();
+          jobs.accept(JobOwner.of("me"), USUAL, units(1), Optional.empty(), status -> new byte[0])
+              .id();
       UnitAnswer answer = new UnitAnswer(new byte[] {'{', '}'}, Optional.empty());
       database.change(
           connection -> {
