@@ -3,9 +3,9 @@ package dev.fillplane.web;
 import dev.fillplane.web.watch.RequestLines;
 import io.javalin.config.JavalinConfig;
 import java.util.concurrent.ScheduledExecutorService;
-import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.handler.GracefulHandler;
@@ -31,7 +31,8 @@ final class Listening {
 
   private Listening() {}
 
-  static void set(JavalinConfig config, Settings settings, ScheduledExecutorService watch, RequestLines lines) {
+  static void set(
+      JavalinConfig config, Settings settings, ScheduledExecutorService watch, RequestLines lines) {
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
     config.http.maxRequestSize = settings.bodyBytes();

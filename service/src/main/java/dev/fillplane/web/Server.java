@@ -2,8 +2,8 @@ package dev.fillplane.web;
 
 import dev.fillplane.job.Jobs;
 import dev.fillplane.openapi.Contract;
-import dev.fillplane.web.watch.RequestLines;
 import dev.fillplane.web.watch.Observer;
+import dev.fillplane.web.watch.RequestLines;
 import io.github.bucket4j.TimeMeter;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;

@@ -33,10 +33,14 @@ class ClockJumpsIT {
     Path clock = Files.writeString(folder.resolve("clock"), "+0");
     Map<String, String> environment =
         Map.of(
-            "LD_PRELOAD", library.get().toString(),
-            "FAKETIME_TIMESTAMP_FILE", clock.toString(),
-            "FAKETIME_NO_CACHE", "1",
-            "FAKETIME_DONT_FAKE_MONOTONIC", "1");
+            "LD_PRELOAD",
+            library.get().toString(),
+            "FAKETIME_TIMESTAMP_FILE",
+            clock.toString(),
+            "FAKETIME_NO_CACHE",
+            "1",
+            "FAKETIME_DONT_FAKE_MONOTONIC",
+            "1");
     try (JarService service = JarService.on(folder.resolve("data"), environment)) {
       String job = service.upload(JarService.units(UNITS));
       service.untilDone(job, done -> done > UNITS / 4);

@@ -75,7 +75,8 @@ class LicencesIT {
     try (JarFile jar = jar()) {
       assertTrue(
           jar.stream()
-                  .filter(entry -> entry.getName().matches("META-INF/licenses/.*(LICENSE|NOTICE).*"))
+                  .filter(
+                      entry -> entry.getName().matches("META-INF/licenses/.*(LICENSE|NOTICE).*"))
                   .count()
               > 50);
     }

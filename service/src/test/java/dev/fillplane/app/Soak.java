@@ -167,8 +167,7 @@ public final class Soak {
   private Look look() throws Exception {
     Thread.sleep(2_000);
     new ProcessBuilder("jcmd", String.valueOf(service.pid()), "GC.run").start().waitFor();
-    String numbers =
-        send(HttpRequest.newBuilder(URI.create(admin + "/metrics"))).body();
+    String numbers = send(HttpRequest.newBuilder(URI.create(admin + "/metrics"))).body();
     Look look =
         new Look(
             sum(numbers, "jvm_memory_used_bytes{area=\"heap\"") / MB,

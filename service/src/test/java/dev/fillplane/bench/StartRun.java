@@ -60,7 +60,9 @@ public final class StartRun {
     Map<String, List<Start>> starts = new TreeMap<>();
     for (int i = 0; i < STARTS; i++) {
       for (Map.Entry<String, List<String>> way : ways.entrySet()) {
-        starts.computeIfAbsent(way.getKey(), unused -> new ArrayList<>()).add(start(way.getValue()));
+        starts
+            .computeIfAbsent(way.getKey(), unused -> new ArrayList<>())
+            .add(start(way.getValue()));
       }
     }
     System.out.println("medians (least-largest), ms");

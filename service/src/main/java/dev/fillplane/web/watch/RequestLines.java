@@ -13,8 +13,8 @@ import org.slf4j.spi.LoggingEventBuilder;
 
 /**
  * One line of the log for each request once its answer is out, also for those that the HTTP server
- * refuses by itself; tells the observer as well. The health of the service is asked for all the time:
- * a good answer to that is told at debug level.
+ * refuses by itself; tells the observer as well. The health of the service is asked for all the
+ * time: a good answer to that is told at debug level.
  */
 public final class RequestLines implements RequestLog {
 
