@@ -11,19 +11,19 @@ import java.util.List;
 import java.util.Locale;
 
 /** What a run found, printed as it comes and kept as Markdown under {@code target}. */
-final class Report {
+public final class Report {
 
   private final Path file;
   private final StringBuilder text = new StringBuilder();
 
   /** A report that says first when it was made, and on what. */
-  Report(String name, String title) throws IOException {
+  public Report(String name, String title) throws IOException {
     file = Path.of("target", name + ".md");
     add("## " + title + "\n\n" + machine() + "\n");
   }
 
   /** Adds a part and keeps the report as far as it has come. */
-  void add(String part) throws IOException {
+  public void add(String part) throws IOException {
     System.out.println(part);
     text.append(part).append('\n');
     Files.createDirectories(file.toAbsolutePath().getParent());

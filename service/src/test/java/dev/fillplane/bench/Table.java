@@ -5,13 +5,14 @@ import java.util.Locale;
 import java.util.StringJoiner;
 
 /** A table of a report, in Markdown. */
-final class Table {
+public final class Table {
 
   private final StringBuilder text = new StringBuilder();
 
   private Table() {}
 
-  static Table of(String... heads) {
+  /** A table with these heads. */
+  public static Table of(String... heads) {
     Table table = new Table();
     table.row((Object[]) heads);
     String[] lines = new String[heads.length];
@@ -20,7 +21,7 @@ final class Table {
   }
 
   /** Adds a row; numbers are written with three figures. */
-  Table row(Object... cells) {
+  public Table row(Object... cells) {
     StringJoiner row = new StringJoiner(" | ", "| ", " |\n");
     for (Object cell : cells) {
       row.add(cell instanceof Double number ? figures(number) : String.valueOf(cell));
@@ -30,12 +31,12 @@ final class Table {
   }
 
   /** Adds a row about a goal that a number may reach at most. */
-  Table atMost(String what, double value, double goal, String unit) {
+  public Table atMost(String what, double value, double goal, String unit) {
     return goal(what, value, "at most " + figures(goal) + unit, value <= goal, unit);
   }
 
   /** Adds a row about a goal that a number must reach at least. */
-  Table atLeast(String what, double value, double goal, String unit) {
+  public Table atLeast(String what, double value, double goal, String unit) {
     return goal(what, value, "at least " + figures(goal) + unit, value >= goal, unit);
   }
 
@@ -44,7 +45,7 @@ final class Table {
   }
 
   /** A number with three figures; more only before the point. */
-  static String figures(double value) {
+  public static String figures(double value) {
     if (value == 0 || !Double.isFinite(value)) {
       return value == 0 ? "0" : "-";
     }
