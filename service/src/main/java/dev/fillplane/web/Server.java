@@ -8,6 +8,7 @@ import io.javalin.config.JavalinConfig;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.ServerConnector;
@@ -26,7 +27,7 @@ public final class Server implements AutoCloseable {
   private final Jobs jobs;
   private final AtomicBoolean ready = new AtomicBoolean();
 
-  private Server(Settings settings) {
+  private Server(Settings settings, Consumer<JavalinConfig> more) {
     Contract contract = Contract.load();
     Calculations calculations = new Calculations();
     Slots slots = new Slots(settings.places(), settings.patienceSeconds());
@@ -54,6 +55,7 @@ public final class Server implements AutoCloseable {
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
               Pages.handle(config, contract);
+              more.accept(config);
             });
   }
 
@@ -93,8 +95,13 @@ public final class Server implements AutoCloseable {
    * @throws RuntimeException if the port is taken
    */
   public static Server start(Settings settings) {
+    return start(settings, config -> {});
+  }
+
+  /** The same with more operations behind the same guards. */
+  static Server start(Settings settings, Consumer<JavalinConfig> more) {
     settings.access().check(settings.host());
-    Server server = new Server(settings);
+    Server server = new Server(settings, more);
     server.javalin.start();
     server.warmUp.run();
     server.ready.set(true);
