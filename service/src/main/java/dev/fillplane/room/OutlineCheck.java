@@ -1,5 +1,6 @@
 package dev.fillplane.room;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
 import dev.fillplane.quantity.Amount;
@@ -75,6 +76,7 @@ final class OutlineCheck {
 
   private boolean closed(List<Position> ring, Place there) {
     for (int p = 0; p < ring.size(); p++) {
+      Stopped.ifInterrupted();
       if (!near(ring.get(p))) {
         findings.error(
             "outline-too-far",

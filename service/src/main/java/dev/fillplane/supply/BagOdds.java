@@ -1,5 +1,6 @@
 package dev.fillplane.supply;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.material.DataSheet;
 
 /**
@@ -138,6 +139,7 @@ public final class BagOdds {
     int each = count / volumes.length;
     double[] needs = new double[2 * count];
     for (int i = 0; i < volumes.length; i++) {
+      Stopped.ifInterrupted();
       if (volumes[i] > 0) {
         int from = i * each;
         fill(volumes[i], wetAreas[i], sheet.yieldPerBag(), errors, 1, from, from + each, needs);
