@@ -69,7 +69,11 @@ public final class BagOdds {
   public static Bags of(
       double[] volumes, double[] wetAreas, DataSheet sheet, double confidence, long seed) {
     return of(
-        volumes, wetAreas, sheet, confidence, PlacingErrors.draw(Math.max(1, volumes.length), seed));
+        volumes,
+        wetAreas,
+        sheet,
+        confidence,
+        PlacingErrors.draw(Math.max(1, volumes.length), seed));
   }
 
   /** The same with errors that were drawn before for as many realisations. */
