@@ -87,24 +87,6 @@ final class Cholesky {
     }
   }
 
-  /** Puts {@code L B} in the place of {@code B}. */
-  void multiply(double[][] rows) {
-    for (int i = rows.length - 1; i >= 0; i--) {
-      double[] row = rows[i];
-      double[] l = lower[i];
-      for (int c = 0; c < row.length; c++) {
-        row[c] *= l[i];
-      }
-      for (int j = 0; j < i; j++) {
-        double a = l[j];
-        double[] r = rows[j];
-        for (int c = 0; c < row.length; c++) {
-          row[c] += a * r[c];
-        }
-      }
-    }
-  }
-
   /** The diagonal of {@code A^-1}. */
   double[] inverseDiagonal() {
     int n = lower.length;
