@@ -116,7 +116,12 @@ public final class DepthField implements Depths {
 
   @Override
   public Fill within(Room room, Polygon part) {
-    return fill(raised(under(number(room), part), levels.groundTo().orElse(0)));
+    int number = number(room);
+    boolean whole = part.equalsExact(room.outline().polygon());
+    return fill(
+        whole
+            ? byRoom.get(number)
+            : raised(under(number, part), levels.groundTo().orElse(0)));
   }
 
   private Prisms under(int room, Polygon part) {
