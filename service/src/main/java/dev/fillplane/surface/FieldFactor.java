@@ -4,8 +4,7 @@ import java.util.Arrays;
 
 /**
  * Upper triangular factor U of the covariance that readings leave between some places, {@code U'U =
- * C - k'k + u'u}: C the covariance before the readings, k what is known and u what stays unsure of
- * the drift, both whitened ({@link Kriging}). The covariance is never written down: each row
+ * C - k'k + u'u} ({@link LeftCovariance}). The covariance is never written down: each row
  * is made, and what the earlier rows of U hold is taken off, in one go.
  */
 final class FieldFactor {
@@ -30,11 +29,11 @@ final class FieldFactor {
     void fill(int place, double[] row);
   }
 
-  private FieldFactor(Prior prior, double[][] known, double[][] unsure, double[] variance) {
+  private FieldFactor(LeftCovariance left, Prior prior) {
     this.prior = prior;
-    this.known = known;
-    this.unsure = unsure;
-    this.variance = variance;
+    known = left.known();
+    unsure = left.unsure();
+    variance = left.variances();
     int n = variance.length;
     upper = new double[n][n];
     times = new double[Math.max(n, Math.max(known.length, unsure.length))];
@@ -42,15 +41,15 @@ final class FieldFactor {
 
   /**
    * The factor with as little added to the diagonal as makes the matrix positive definite: nothing,
-   * {@code jitter}, 10 jitter, 100 jitter and so on.
+   * {@code jitter} parts of the largest variance, ten times, a hundred times that and so on.
    *
-   * @param variance the diagonal
+   * @param prior the covariances before the readings, as the other ones have them
    * @throws ArithmeticException if the matrix is hopeless
    */
-  static FieldFactor of(
-      Prior prior, double[][] known, double[][] unsure, double[] variance, double jitter) {
-    FieldFactor factor = new FieldFactor(prior, known, unsure, variance);
-    double add = jitter;
+  static FieldFactor of(LeftCovariance left, Prior prior, double jitter) {
+    FieldFactor factor = new FieldFactor(left, prior);
+    double largest = Arrays.stream(factor.variance).max().orElse(0);
+    double add = Math.max(jitter * largest, Double.MIN_NORMAL);
     double added = 0;
     for (int attempt = 0; attempt <= ATTEMPTS; attempt++) {
       if (factor.factorise(added)) {
