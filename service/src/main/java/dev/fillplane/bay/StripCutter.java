@@ -1,6 +1,7 @@
 package dev.fillplane.bay;
 
 import dev.fillplane.depth.Fill;
+import dev.fillplane.room.Room;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
@@ -30,21 +31,25 @@ final class StripCutter {
     }
   }
 
-  private final Geometry room;
+  private final Room room;
+  private final Geometry part;
   private final TravelChoice choice;
   private final PassDepth depth;
   private final RibbonRule rule;
 
-  private StripCutter(Polygon room, TravelChoice choice, PassDepth depth, RibbonRule rule) {
-    this.room = choice.travel().toFrame().transform(room);
+  private StripCutter(
+      Room room, Polygon part, TravelChoice choice, PassDepth depth, RibbonRule rule) {
+    this.room = room;
+    this.part = choice.travel().toFrame().transform(part);
     this.choice = choice;
     this.depth = depth;
     this.rule = rule;
   }
 
-  /** The ribbons of a room in the order of the pour. */
-  static List<Strip> cut(Polygon room, TravelChoice choice, PassDepth depth, RibbonRule rule) {
-    Cut cut = new StripCutter(room, choice, depth, rule).cut();
+  /** The ribbons of a part of a room in the order of the pour. */
+  static List<Strip> cut(
+      Room room, Polygon part, TravelChoice choice, PassDepth depth, RibbonRule rule) {
+    Cut cut = new StripCutter(room, part, choice, depth, rule).cut();
     return StripOrder.of(cut.pieces, choice, choice.extent().getWidth() / cut.rows).strips();
   }
 
@@ -66,7 +71,7 @@ final class StripCutter {
   private List<Piece> pieces(int count) {
     List<List<Polygon>> shapes = new ArrayList<>();
     for (int row = 0; row < count; row++) {
-      List<Polygon> strips = Overlay.common(room, band(row, count));
+      List<Polygon> strips = Overlay.common(part, band(row, count));
       shapes.add(new ArrayList<>(strips.stream().map(Necks::cut).flatMap(List::stream).toList()));
     }
     Crumbs.sweep(shapes);
@@ -92,6 +97,6 @@ final class StripCutter {
   }
 
   private Fill fill(Polygon shape) {
-    return depth.within((Polygon) choice.travel().toPlan().transform(shape));
+    return depth.within(room, (Polygon) choice.travel().toPlan().transform(shape));
   }
 }

@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import org.tinfour.common.Vertex;
 import org.tinfour.interpolation.IInterpolatorOverTin;
 import org.tinfour.interpolation.IVertexValuator;
@@ -53,6 +54,7 @@ final class DenseInterpolator {
     IVertexValuator is = (Vertex vertex) -> vertex.getIndex() == one[0] ? 1 : 0;
     IInterpolatorOverTin interpolator = inside(triangulation, method);
     for (int i = 0; i < places.length; i++) {
+      Stopped.ifInterrupted();
       one[0] = places[i];
       weights[i] = interpolator.interpolate(x, y, is);
     }

@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.locationtech.jts.geom.Polygon;
@@ -106,6 +107,7 @@ public final class Realisations implements FloorResiduals {
     double[][] covariance = surface.covariances(lattice.x(), lattice.y());
     double largest = 0;
     for (int i = 0; i < covariance.length; i++) {
+      Stopped.ifInterrupted();
       largest = Math.max(largest, covariance[i][i]);
     }
     return Factorization.jittered(covariance, Math.max(JITTER * largest, Double.MIN_NORMAL));
@@ -116,6 +118,7 @@ public final class Realisations implements FloorResiduals {
     SplittableRandom seeds = new SplittableRandom(seed);
     double[][] normals = new double[cells][pairs];
     for (int pair = 0; pair < pairs; pair++) {
+      Stopped.ifInterrupted();
       SplittableRandom random = seeds.split();
       for (double[] row : normals) {
         row[pair] = random.nextGaussian();
