@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
 
 /** The running service. */
 public final class Server implements AutoCloseable {
@@ -26,7 +27,7 @@ public final class Server implements AutoCloseable {
   private final Jobs jobs;
   private final AtomicBoolean ready = new AtomicBoolean();
 
-  private Server(Settings settings, Observer observer) {
+  private Server(Settings settings, Observer observer, Consumer<JavalinConfig> more) {
     this.settings = settings;
     Contract contract = Contract.load();
     Calculations calculations = new Calculations();
@@ -61,6 +62,7 @@ public final class Server implements AutoCloseable {
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
               Pages.handle(config, contract);
+              more.accept(config);
             });
   }
 
@@ -115,13 +117,28 @@ public final class Server implements AutoCloseable {
 
   /** The same, with somebody who hears what it does. */
   public static Server start(Settings settings, Observer observer) {
+    return start(settings, observer, config -> {});
+  }
+
+  /** The same with more operations behind the same guards. */
+  static Server start(Settings settings, Consumer<JavalinConfig> more) {
+    return start(settings, Observer.NONE, more);
+  }
+
+  private static Server start(
+      Settings settings, Observer observer, Consumer<JavalinConfig> more) {
     settings.access().check(settings.host());
-    Server server = new Server(settings, observer);
+    Server server = new Server(settings, observer, more);
     server.javalin.start();
     server.warmUp.run();
     server.ready.set(true);
     server.jobs.resume();
     return server;
+  }
+
+  /** Gets ready for the first sheet as well, beside the work. */
+  public void prepareSheets() {
+    warmUp.sheet();
   }
 
   /** The port that is listened on. */
