@@ -134,7 +134,7 @@ record Capabilities(
   static Capabilities of(Contract contract, Settings settings) {
     Limits limits =
         new Limits(
-            settings.bodyBytes(),
+            settings.largestBody(),
             Json.NESTING_LIMIT,
             contract.schema("PlanRequest").at("/properties/rooms/maxItems").asInt(),
             contract.schema("Setup").at("/properties/readings/maxItems").asInt(),
