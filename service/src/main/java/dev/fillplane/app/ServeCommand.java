@@ -91,6 +91,7 @@ final class ServeCommand implements Callable<Integer> {
     Server server = Server.start(settings);
     Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
     System.out.println("Listening on http://" + host + ":" + server.port());
+    server.prepareSheets();
     new CountDownLatch(1).await();
     return 0;
   }

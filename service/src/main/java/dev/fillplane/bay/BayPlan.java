@@ -1,9 +1,9 @@
 package dev.fillplane.bay;
 
-import dev.fillplane.finding.Stopped;
 import dev.fillplane.depth.Depths;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.room.Feature;
 import dev.fillplane.room.OpeningKind;
 import dev.fillplane.room.Position;

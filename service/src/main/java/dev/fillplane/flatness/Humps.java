@@ -1,7 +1,7 @@
 package dev.fillplane.flatness;
 
-import dev.fillplane.finding.Stopped;
 import dev.fillplane.depth.HighParts;
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.room.Position;
 import java.util.ArrayDeque;
 import java.util.ArrayList;

@@ -1,9 +1,9 @@
 package dev.fillplane.plan;
 
-import dev.fillplane.finding.Stopped;
 import dev.fillplane.depth.DepthField;
 import dev.fillplane.depth.GroundArea;
 import dev.fillplane.depth.Levels;
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.supply.BagOdds;
 import java.util.ArrayList;

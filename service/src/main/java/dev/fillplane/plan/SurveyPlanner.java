@@ -1,8 +1,8 @@
 package dev.fillplane.plan;
 
-import dev.fillplane.finding.Stopped;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.material.Catalogue;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.quantity.Amount;

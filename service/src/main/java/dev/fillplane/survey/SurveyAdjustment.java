@@ -1,8 +1,8 @@
 package dev.fillplane.survey;
 
-import dev.fillplane.finding.Stopped;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import java.util.ArrayList;

@@ -1,6 +1,5 @@
 package dev.fillplane.web;
 
-import java.time.Duration;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
@@ -55,7 +54,8 @@ final class Lane implements AutoCloseable {
     Piece<T> piece = Piece.of(work, capacity.deadline(bytes), watch, room::release);
     start(piece);
     Future<?> patience =
-        watch.schedule(() -> giveUp(piece, busy()), capacity.patience().toMillis(), TimeUnit.MILLISECONDS);
+        watch.schedule(
+            () -> giveUp(piece, busy()), capacity.patience().toMillis(), TimeUnit.MILLISECONDS);
     piece.result().whenComplete((told, failure) -> patience.cancel(false));
     return piece.result();
   }

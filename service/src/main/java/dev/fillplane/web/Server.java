@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
 
 /** The running service. */
 public final class Server implements AutoCloseable {
@@ -24,7 +25,7 @@ public final class Server implements AutoCloseable {
   private final Jobs jobs;
   private final AtomicBoolean ready = new AtomicBoolean();
 
-  private Server(Settings settings) {
+  private Server(Settings settings, Consumer<JavalinConfig> more) {
     this.settings = settings;
     Contract contract = Contract.load();
     Calculations calculations = new Calculations();
@@ -58,6 +59,7 @@ public final class Server implements AutoCloseable {
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
               Pages.handle(config, contract);
+              more.accept(config);
             });
   }
 
@@ -97,13 +99,23 @@ public final class Server implements AutoCloseable {
    * @throws RuntimeException if the port is taken
    */
   public static Server start(Settings settings) {
+    return start(settings, config -> {});
+  }
+
+  /** The same with more operations behind the same guards. */
+  static Server start(Settings settings, Consumer<JavalinConfig> more) {
     settings.access().check(settings.host());
-    Server server = new Server(settings);
+    Server server = new Server(settings, more);
     server.javalin.start();
     server.warmUp.run();
     server.ready.set(true);
     server.jobs.resume();
     return server;
+  }
+
+  /** Gets ready for the first sheet as well, beside the work. */
+  public void prepareSheets() {
+    warmUp.sheet();
   }
 
   /** The port that is listened on. */

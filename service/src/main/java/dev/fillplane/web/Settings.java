@@ -38,7 +38,15 @@ public record Settings(
   public static Settings at(String host, int port) {
     JobSettings jobs = JobSettings.in(StoreAddress.folder(Path.of(DATA)));
     return new Settings(
-        host, port, BODY_BYTES, Capacity.usual(), Pace.usual(), Stopping.usual(), 0, Access.local(), jobs);
+        host,
+        port,
+        BODY_BYTES,
+        Capacity.usual(),
+        Pace.usual(),
+        Stopping.usual(),
+        0,
+        Access.local(),
+        jobs);
   }
 
   /** The largest body that is taken: no more than may be held of all together. */
@@ -54,7 +62,8 @@ public record Settings(
 
   /** The same with more or less heavy work at once. */
   public Settings withCapacity(Capacity other) {
-    return new Settings(host, port, bodyBytes, other, pace, stopping, requestsPerMinute, access, jobs);
+    return new Settings(
+        host, port, bodyBytes, other, pace, stopping, requestsPerMinute, access, jobs);
   }
 
   /** The same for faster or slower callers. */
@@ -65,7 +74,8 @@ public record Settings(
 
   /** The same with another end. */
   public Settings withStopping(Stopping other) {
-    return new Settings(host, port, bodyBytes, capacity, pace, other, requestsPerMinute, access, jobs);
+    return new Settings(
+        host, port, bodyBytes, capacity, pace, other, requestsPerMinute, access, jobs);
   }
 
   /** The same with a limit on the requests of one caller. */

@@ -31,8 +31,7 @@ class LaneTest {
   private static final long LARGE = 60_000_000;
 
   private static final Duration SHORT = Duration.ofMillis(20);
-  private static final Capacity ROOMY =
-      new Capacity(2, 3, LONG, LONG, 1_000_000);
+  private static final Capacity ROOMY = new Capacity(2, 3, LONG, LONG, 1_000_000);
 
   private final ScheduledExecutorService watch = Watch.start();
   private final CountDownLatch open = new CountDownLatch(1);
@@ -171,8 +170,7 @@ class LaneTest {
         };
     CompletableFuture<String> failed = lane.submit(0, failing);
     assertEquals(
-        "a test",
-        assertThrows(CompletionException.class, failed::join).getCause().getMessage());
+        "a test", assertThrows(CompletionException.class, failed::join).getCause().getMessage());
     assertThrows(IllegalStateException.class, () -> lane.inTurn(0, failing));
     assertThrows(
         StackOverflowError.class,
