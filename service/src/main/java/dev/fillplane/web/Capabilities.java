@@ -118,6 +118,8 @@ record Capabilities(
   /** How large a request may be. */
   record Limits(
       long bodyBytes,
+      long heldBytes,
+      int deadlineSeconds,
       int nesting,
       int rooms,
       int readings,
@@ -135,6 +137,8 @@ record Capabilities(
     Limits limits =
         new Limits(
             settings.largestBody(),
+            settings.capacity().heldBytes(),
+            (int) settings.capacity().deadline().toSeconds(),
             Json.NESTING_LIMIT,
             contract.schema("PlanRequest").at("/properties/rooms/maxItems").asInt(),
             contract.schema("Setup").at("/properties/readings/maxItems").asInt(),
