@@ -129,6 +129,8 @@ record Capabilities(
   /** How large a request may be. */
   record Limits(
       long bodyBytes,
+      long heldBytes,
+      int deadlineSeconds,
       int nesting,
       int rooms,
       int readings,
@@ -145,7 +147,9 @@ record Capabilities(
   static Capabilities of(Contract contract, Settings settings) {
     Limits limits =
         new Limits(
-            settings.bodyBytes(),
+            settings.largestBody(),
+            settings.capacity().heldBytes(),
+            (int) settings.capacity().deadline().toSeconds(),
             Json.NESTING_LIMIT,
             contract.schema("PlanRequest").at("/properties/rooms/maxItems").asInt(),
             contract.schema("Setup").at("/properties/readings/maxItems").asInt(),

@@ -35,7 +35,7 @@ final class Listening {
       JavalinConfig config, Settings settings, ScheduledExecutorService watch, RequestLines lines) {
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
-    config.http.maxRequestSize = settings.bodyBytes();
+    config.http.maxRequestSize = settings.largestBody();
     config.http.prefer405over404 = true;
     config.http.generateEtags = false;
     config.jetty.threadPool = new QueuedThreadPool(THREADS, LEAST_THREADS, THREAD_IDLE_MILLIS);

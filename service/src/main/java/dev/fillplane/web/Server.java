@@ -36,7 +36,7 @@ public final class Server implements AutoCloseable {
     PlanDesk planDesk = new PlanDesk(calculations, desk);
     warmUp = new WarmUp(contract, new PlanDesk(calculations, new Desk(gate, Observer.NONE)));
     lane = new Lane(settings.capacity(), watch);
-    bodies = new Bodies(settings.bodyBytes(), settings.capacity(), settings.pace(), watch);
+    bodies = new Bodies(settings.largestBody(), settings.capacity(), settings.pace(), watch);
     Intake intake = new Intake(bodies, lane, new Sending(settings.pace(), watch));
     lines =
         new PlanLines(
