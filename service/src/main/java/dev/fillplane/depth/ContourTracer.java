@@ -1,5 +1,6 @@
 package dev.fillplane.depth;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.room.Position;
 import dev.fillplane.surface.FloorSample;
 import java.util.ArrayList;
@@ -41,6 +42,7 @@ final class ContourTracer {
       lines.add(new ArrayList<>());
     }
     for (int room = 0; room < floor.rooms().size(); room++) {
+      Stopped.ifInterrupted();
       ContourTracer[] tracers = tracers(floor, depths, levels, room);
       for (int i = 0; i < tracers.length; i++) {
         lines.get(i).addAll(tracers[i].join.lines(floor.cell()));

@@ -1,5 +1,6 @@
 package dev.fillplane.depth;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.surface.FloorCells;
 import dev.fillplane.surface.FloorPoints;
 import dev.fillplane.surface.Prisms;
@@ -32,6 +33,7 @@ final class DrawIntegrator {
     double[] wetAreas = new double[count];
     double[][] roomVolumes = new double[count][exact.size()];
     for (int room = 0; room < exact.size(); room++) {
+      Stopped.ifInterrupted();
       RoomFill fill = fill(room);
       double moreVolume = exact.get(room).fillVolume() - fill.meanVolume();
       double moreArea = exact.get(room).fillArea() - fill.meanArea();

@@ -207,7 +207,7 @@ public final class FloorSample {
       return under(elevation, slopeX, slopeY, room);
     }
     if (shells.get(room).contains(part)) {
-      return inside(elevation, slopeX, slopeY, part);
+      return under(elevation, slopeX, slopeY, part);
     }
     Polygon outline = polygons.get(room);
     Prisms all = Prisms.NONE;
@@ -215,14 +215,15 @@ public final class FloorSample {
       Geometry shared = OverlayNGRobust.overlay(outline, part, OverlayNG.INTERSECTION);
       for (int i = 0; i < shared.getNumGeometries(); i++) {
         if (shared.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
-          all = all.plus(inside(elevation, slopeX, slopeY, polygon));
+          all = all.plus(under(elevation, slopeX, slopeY, polygon));
         }
       }
     }
     return all;
   }
 
-  private Prisms inside(double elevation, double slopeX, double slopeY, Polygon part) {
+  /** The same in a part that was cut from a room: all of it, as if the room went on under it. */
+  public Prisms under(double elevation, double slopeX, double slopeY, Polygon part) {
     return sums.prisms(part, PART_MARGIN * lattice.cell(), elevation, slopeX, slopeY);
   }
 
