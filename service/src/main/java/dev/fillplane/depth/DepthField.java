@@ -27,7 +27,7 @@ public final class DepthField implements Depths {
   private final DepthRule rule;
   private final List<Prisms> byRoom;
   private final Prisms all;
-  private final Extremes extremes;
+  private Extremes extremes;
 
   private DepthField(FloorSample floor, Levels levels) {
     this.floor = floor;
@@ -42,7 +42,6 @@ public final class DepthField implements Depths {
     }
     byRoom = List.copyOf(sums);
     all = total;
-    extremes = Extremes.of(floor, rule);
   }
 
   /** The depths of one target over a floor of which nothing is ground. */
@@ -232,14 +231,24 @@ public final class DepthField implements Depths {
     return fill(all).meanDepth();
   }
 
+  /** Found when it is first asked for; whoever asks at the same time finds the same. */
+  private Extremes extremes() {
+    Extremes found = extremes;
+    if (found == null) {
+      found = Extremes.of(floor, rule);
+      extremes = found;
+    }
+    return found;
+  }
+
   /** Largest depth; negative where all of the floor stands above the target. */
   public double maximum() {
-    return extremes.deepest().depth();
+    return extremes().deepest().depth();
   }
 
   /** Smallest depth; negative where part of the floor stands above the target. */
   public double minimum() {
-    return extremes.minimum();
+    return extremes().minimum();
   }
 
   /** Volume of the floor that is ground off; where nothing is ground, that above the target. */
@@ -254,12 +263,12 @@ public final class DepthField implements Depths {
 
   /** Where the pour is deepest; of several places the first from the south-west. */
   public Deepest deepest() {
-    return extremes.deepest();
+    return extremes().deepest();
   }
 
   /** Where the floor is highest; of several places the first from the south-west. */
   public Highest highest() {
-    return extremes.highest();
+    return extremes().highest();
   }
 
   /** Depths at the centres of the cells, 0 where the floor stands above the target. */
@@ -303,5 +312,10 @@ public final class DepthField implements Depths {
   /** What is poured over each of many equally likely floors; the target stays. */
   public VolumeDraws volumes(FloorResiduals residuals) {
     return new DrawIntegrator(floor, rule, residuals).draws(byRoom);
+  }
+
+  /** The same without {@link VolumeDraws#reaches}. */
+  public VolumeDraws volumesAlone(FloorResiduals residuals) {
+    return new DrawIntegrator(floor, rule, residuals).volumes(byRoom, new double[0]);
   }
 }

@@ -31,6 +31,10 @@ final class DrawIntegrator {
   }
 
   VolumeDraws draws(List<Prisms> exact) {
+    return volumes(exact, reaches());
+  }
+
+  VolumeDraws volumes(List<Prisms> exact, double[] reaches) {
     int count = residuals.count();
     double[] volumes = new double[count];
     double[] wetAreas = new double[count];
@@ -49,7 +53,7 @@ final class DrawIntegrator {
         wetAreas[draw] += Math.max(0, Math.min(exact.get(room).area(), wet));
       }
     }
-    return new VolumeDraws(volumes, wetAreas, roomVolumes, reaches());
+    return new VolumeDraws(volumes, wetAreas, roomVolumes, reaches);
   }
 
   private void fill(int room, ResidualRows rows, RoomFill mean, RoomFill drawn) {

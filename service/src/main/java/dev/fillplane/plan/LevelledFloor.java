@@ -197,8 +197,9 @@ final class LevelledFloor {
     return draws;
   }
 
+  /** The volumes over another target, without how far the floor reaches through it. */
   VolumeDraws draws(DepthField other) {
-    return other == field ? draws : other.volumes(realisations);
+    return other == field ? draws : other.volumesAlone(realisations);
   }
 
   List<Polygon> polygons() {

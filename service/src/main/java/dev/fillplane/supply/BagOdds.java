@@ -91,6 +91,13 @@ public final class BagOdds {
     return bags(new BagOdds(sheet, seed, 1).needs(volumes, wetAreas), confidence);
   }
 
+  /** The likely bags of {@link #of} alone. */
+  public static int likely(double[] volumes, double[] wetAreas, DataSheet sheet, long seed) {
+    double[] needs = new BagOdds(sheet, seed, 1).needs(volumes, wetAreas);
+    return whole(
+        new Percentile().withEstimationType(Percentile.EstimationType.R_7).evaluate(needs, 50));
+  }
+
   /** The likely bags for a part of the pour, rounded up; 0 where nothing is poured. */
   public static int likely(double volume, double wetArea, DataSheet sheet) {
     return whole(expected(volume, wetArea, sheet));

@@ -48,11 +48,11 @@ record Lattice(double originX, double originY, double cell, int columns, int row
   }
 
   int column(double localX) {
-    return (int) Math.max(0, Math.min(columns - 1, Math.floor(localX / cell)));
+    return Math.max(0, Math.min(columns - 1, (int) (localX / cell)));
   }
 
   int row(double localY) {
-    return (int) Math.max(0, Math.min(rows - 1, Math.floor(localY / cell)));
+    return Math.max(0, Math.min(rows - 1, (int) (localY / cell)));
   }
 
   double centreX(int cellIndex) {
