@@ -1,5 +1,6 @@
 package dev.fillplane.depth;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.room.Room;
 import dev.fillplane.surface.FloorPoints;
 import dev.fillplane.surface.FloorResiduals;
@@ -275,6 +276,7 @@ public final class DepthField implements Depths {
   public Grid grid() {
     double[] depths = new double[floor.columns() * floor.rows()];
     for (int row = 0; row < floor.rows(); row++) {
+      Stopped.ifInterrupted();
       for (int column = 0; column < floor.columns(); column++) {
         depths[row * floor.columns() + column] = gridDepth(floor.centre(column, row));
       }

@@ -2,8 +2,8 @@ package dev.fillplane.surface;
 
 /**
  * What a part of a cell has to be known by to integrate a floor of four triangles over it: its area
- * and the integrals of {@code s = east + north}, {@code t = east - north}, |s| and |t|, counted from
- * the centre of the cell. Signed as the ring. For one thread.
+ * and the integrals of {@code s = east + north}, {@code t = east - north}, |s| and |t|, counted
+ * from the centre of the cell. Signed as the ring. For one thread.
  */
 final class BoxSum {
 

@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import java.util.Arrays;
 
 /**
@@ -53,6 +54,7 @@ final class Cholesky {
    */
   void forward(double[][] rows, int from, int width) {
     for (int i = from; i < rows.length; i++) {
+      Stopped.ifInterrupted();
       double[] row = rows[i];
       double[] l = lower[i];
       int j = from;
@@ -93,6 +95,7 @@ final class Cholesky {
     double[] diagonal = new double[n];
     double[][] rows = new double[n][BLOCK];
     for (int from = 0; from < n; from += BLOCK) {
+      Stopped.ifInterrupted();
       int width = Math.min(BLOCK, n - from);
       for (int i = from; i < n; i++) {
         Arrays.fill(rows[i], 0);

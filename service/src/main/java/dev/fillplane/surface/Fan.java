@@ -1,8 +1,8 @@
 package dev.fillplane.surface;
 
 /**
- * Area of a ring and integral of a linear depth over it, position by position, as a fan of triangles
- * from its first one. For one thread.
+ * Area of a ring and integral of a linear depth over it, position by position, as a fan of
+ * triangles from its first one. For one thread.
  */
 final class Fan {
 

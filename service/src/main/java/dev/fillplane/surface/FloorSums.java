@@ -3,8 +3,8 @@ package dev.fillplane.surface;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * Sums over the cells and pieces of regions, in a fixed order. A cell that the plane surely does not
- * cut, as its lowest and highest node tell, is one product.
+ * Sums over the cells and pieces of regions, in a fixed order. A cell that the plane surely does
+ * not cut, as its lowest and highest node tell, is one product.
  */
 final class FloorSums {
 
@@ -17,8 +17,7 @@ final class FloorSums {
   }
 
   /** What lies between a plane and the floor of a region with these cells. */
-  Prisms prisms(
-      Region region, RoomCells cells, double elevation, double slopeX, double slopeY) {
+  Prisms prisms(Region region, RoomCells cells, double elevation, double slopeX, double slopeY) {
     PlaneSum sum = plane(elevation, slopeX, slopeY);
     for (int i = 0; i < cells.count(); i++) {
       int cell = cells.cell()[i];

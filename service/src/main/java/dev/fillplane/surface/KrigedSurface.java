@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -112,6 +113,7 @@ public final class KrigedSurface implements FittedSurface {
   public double[] elevations(double[] x, double[] y) {
     double[] out = new double[x.length];
     for (int from = 0; from < x.length; from += Cholesky.BLOCK) {
+      Stopped.ifInterrupted();
       int to = Math.min(x.length, from + Cholesky.BLOCK);
       double[] means = kriging.means(localX(x, from, to), localY(y, from, to));
       for (int i = from; i < to; i++) {
@@ -125,6 +127,7 @@ public final class KrigedSurface implements FittedSurface {
   public double[] deviations(double[] x, double[] y) {
     double[] out = new double[x.length];
     for (int from = 0; from < x.length; from += Cholesky.BLOCK) {
+      Stopped.ifInterrupted();
       int to = Math.min(x.length, from + Cholesky.BLOCK);
       double[] variances = kriging.variances(localX(x, from, to), localY(y, from, to));
       for (int i = from; i < to; i++) {

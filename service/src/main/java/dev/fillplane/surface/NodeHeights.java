@@ -139,9 +139,10 @@ final class NodeHeights {
   }
 
   /**
-   * Integral of the elevation over a part of a cell. Its four triangles together are {@code c + (p s
-   * + q t) / 2 + k |s| + l |t|}, with {@code s = east + north} and {@code t = east - north} from the
-   * centre: linear, and bent along the diagonals. The coefficients follow from centre and corners.
+   * Integral of the elevation over a part of a cell. Its four triangles together are {@code c + (p
+   * s + q t) / 2 + k |s| + l |t|}, with {@code s = east + north} and {@code t = east - north} from
+   * the centre: linear, and bent along the diagonals. The coefficients follow from centre and
+   * corners.
    */
   double integral(int cell, BoxSum part) {
     int southWest = lattice.corner(cell, 0);

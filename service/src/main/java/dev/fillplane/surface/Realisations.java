@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.locationtech.jts.geom.Polygon;
@@ -110,6 +111,7 @@ public final class Realisations implements FloorResiduals {
     SplittableRandom seeds = new SplittableRandom(seed);
     double[][] normals = new double[pairs][cells];
     for (double[] row : normals) {
+      Stopped.ifInterrupted();
       SplittableRandom random = seeds.split();
       for (int cell = 0; cell < cells; cell++) {
         row[cell] = random.nextGaussian();

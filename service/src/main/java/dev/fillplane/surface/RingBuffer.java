@@ -3,8 +3,8 @@ package dev.fillplane.surface;
 import java.util.Arrays;
 
 /**
- * A {@link Ring} in the making, which is clipped again and again without new arrays: cutting a floor
- * by its cells takes some thousand clips. For one thread.
+ * A {@link Ring} in the making, which is clipped again and again without new arrays: cutting a
+ * floor by its cells takes some thousand clips. For one thread.
  *
  * <p>Clipping keeps half planes after Sutherland and Hodgman (Comm. ACM 17, 1974). Of a ring that
  * is not convex it may leave edges that run forth and back along the clipping line; they carry no

@@ -45,8 +45,11 @@ class RoomShellTest {
     assertTrue(inside(room, "POLYGON ((3 2, 4 1, 4 4, 3 4, 3 2))"), "along another");
     assertFalse(inside(room, "POLYGON ((0 1, 4 1, 4 3, 0 1))"), "round the corner");
     assertFalse(inside(room, "POLYGON ((1 1, 1 3, 2 3, 2 1, 1 1))"), "out through a wall");
-    assertFalse(inside("POLYGON ((0 0, 9 0, 9 4, 6 4, 6 2, 3 2, 3 4, 0 4, 0 0))",
-        "POLYGON ((3 3, 6 3, 6 3.5, 3 3.5, 3 3))"), "from wall to wall past the room");
+    assertFalse(
+        inside(
+            "POLYGON ((0 0, 9 0, 9 4, 6 4, 6 2, 3 2, 3 4, 0 4, 0 0))",
+            "POLYGON ((3 3, 6 3, 6 3.5, 3 3.5, 3 3))"),
+        "from wall to wall past the room");
   }
 
   @Test
