@@ -79,6 +79,7 @@ public record GrindAndPatch(
     double half = limit.gap() / 2;
     GrindSums all = new GrindSums(0, 0, 0);
     for (Polygon room : rooms) {
+      Stopped.ifInterrupted();
       all = all.and(GrindSums.of(Lattice.of(room, elevation, SPACING).aboveTrend(), half));
     }
     return all;

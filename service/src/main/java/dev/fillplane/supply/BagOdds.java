@@ -95,9 +95,8 @@ public final class BagOdds {
 
   /** The likely bags of {@link #of} alone. */
   public static int likely(double[] volumes, double[] wetAreas, DataSheet sheet, long seed) {
-    double[] needs = new BagOdds(sheet, seed, 1).needs(volumes, wetAreas);
-    return whole(
-        new Percentile().withEstimationType(Percentile.EstimationType.R_7).evaluate(needs, 50));
+    PlacingErrors errors = PlacingErrors.draw(volumes.length, seed);
+    return whole(new Quantiles(needs(volumes, wetAreas, sheet, errors)).at(0.5));
   }
 
   /** The likely bags for a part of the pour, rounded up; 0 where nothing is poured. */
