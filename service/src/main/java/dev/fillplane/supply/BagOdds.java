@@ -1,5 +1,6 @@
 package dev.fillplane.supply;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.material.DataSheet;
 
 /**
@@ -68,7 +69,11 @@ public final class BagOdds {
   public static Bags of(
       double[] volumes, double[] wetAreas, DataSheet sheet, double confidence, long seed) {
     return of(
-        volumes, wetAreas, sheet, confidence, PlacingErrors.draw(Math.max(1, volumes.length), seed));
+        volumes,
+        wetAreas,
+        sheet,
+        confidence,
+        PlacingErrors.draw(Math.max(1, volumes.length), seed));
   }
 
   /** The same with errors that were drawn before for as many realisations. */
@@ -138,6 +143,7 @@ public final class BagOdds {
     int each = count / volumes.length;
     double[] needs = new double[2 * count];
     for (int i = 0; i < volumes.length; i++) {
+      Stopped.ifInterrupted();
       if (volumes[i] > 0) {
         int from = i * each;
         fill(volumes[i], wetAreas[i], sheet.yieldPerBag(), errors, 1, from, from + each, needs);

@@ -79,7 +79,8 @@ public final class Stopwatch {
   /** What a main class prints in a process of its own. */
   public static Map<String, double[]> inProcess(String main)
       throws IOException, InterruptedException {
-    String java = System.getProperty("java.home") + File.separator + "bin" + File.separator + "java";
+    String java =
+        System.getProperty("java.home") + File.separator + "bin" + File.separator + "java";
     Process process =
         new ProcessBuilder(java, "-cp", System.getProperty("java.class.path"), main, MEASURE)
             .redirectError(ProcessBuilder.Redirect.INHERIT)

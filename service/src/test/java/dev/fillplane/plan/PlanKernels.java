@@ -81,9 +81,7 @@ final class PlanKernels {
     flat = floor.under(floor.plainly(TargetShape.PLANE)).levels();
     limit = plan.flatness().limit();
     asPoured =
-        floor
-            .sheet()
-            .yielding(BagOdds.planned(field.volume(), field.pouredArea(), floor.sheet()));
+        floor.sheet().yielding(BagOdds.planned(field.volume(), field.pouredArea(), floor.sheet()));
     bays = bays(asPoured);
   }
 
@@ -151,8 +149,7 @@ final class PlanKernels {
   }
 
   private FloorResiduals realisations() {
-    return surface.realisations(
-        floor.polygons(), LevelledFloor.REALISATIONS, request.seed());
+    return surface.realisations(floor.polygons(), LevelledFloor.REALISATIONS, request.seed());
   }
 
   private Object find(TargetWish wish) {

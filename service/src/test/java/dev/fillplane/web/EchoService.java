@@ -23,7 +23,8 @@ public final class EchoService {
 
   /** Takes the port; tells where it listens. */
   public static void main(String[] args) {
-    Server server = Server.start(Settings.at("127.0.0.1", Integer.parseInt(args[0])), EchoService::add);
+    Server server =
+        Server.start(Settings.at("127.0.0.1", Integer.parseInt(args[0])), EchoService::add);
     System.out.println("Listening on http://127.0.0.1:" + server.port());
   }
 
