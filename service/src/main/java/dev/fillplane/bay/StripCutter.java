@@ -5,8 +5,6 @@ import dev.fillplane.room.Room;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -15,8 +13,6 @@ import org.locationtech.jts.geom.Polygon;
  * several ribbons; crumbs under 1 cm2 and necks under 10 cm go to the strip that they touch.
  */
 final class StripCutter {
-
-  private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
   private record Cut(int rows, List<Piece> pieces) {
 
@@ -32,7 +28,7 @@ final class StripCutter {
   }
 
   private final Room room;
-  private final Geometry part;
+  private final BandCut part;
   private final TravelChoice choice;
   private final PassDepth depth;
   private final RibbonRule rule;
@@ -40,7 +36,7 @@ final class StripCutter {
   private StripCutter(
       Room room, Polygon part, TravelChoice choice, PassDepth depth, RibbonRule rule) {
     this.room = room;
-    this.part = choice.travel().toFrame().transform(part);
+    this.part = new BandCut((Polygon) choice.travel().toFrame().transform(part));
     this.choice = choice;
     this.depth = depth;
     this.rule = rule;
@@ -71,7 +67,7 @@ final class StripCutter {
   private List<Piece> pieces(int count) {
     List<List<Polygon>> shapes = new ArrayList<>();
     for (int row = 0; row < count; row++) {
-      List<Polygon> strips = Overlay.common(part, band(row, count));
+      List<Polygon> strips = strips(row, count);
       shapes.add(new ArrayList<>(strips.stream().map(Necks::cut).flatMap(List::stream).toList()));
     }
     Crumbs.sweep(shapes);
@@ -84,11 +80,11 @@ final class StripCutter {
     return pieces;
   }
 
-  private Geometry band(int row, int count) {
+  private List<Polygon> strips(int row, int count) {
     Envelope box = choice.extent();
     double from = row == 0 ? box.getMinX() - 1 : line(row, count);
     double to = row == count - 1 ? box.getMaxX() + 1 : line(row + 1, count);
-    return GEOMETRY.toGeometry(new Envelope(from, to, box.getMinY() - 1, box.getMaxY() + 1));
+    return part.between(from, to);
   }
 
   private double line(int row, int count) {

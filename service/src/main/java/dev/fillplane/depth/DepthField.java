@@ -116,7 +116,12 @@ public final class DepthField implements Depths {
 
   @Override
   public Fill within(Room room, Polygon part) {
-    return fill(raised(under(number(room), part), levels.groundTo().orElse(0)));
+    int number = number(room);
+    boolean whole = part.equalsExact(room.outline().polygon());
+    return fill(
+        whole
+            ? byRoom.get(number)
+            : raised(under(number, part), levels.groundTo().orElse(0)));
   }
 
   private Prisms under(int room, Polygon part) {
@@ -299,6 +304,14 @@ public final class DepthField implements Depths {
 
   /** What is poured over each of many equally likely floors; the target stays. */
   public VolumeDraws volumes(FloorResiduals residuals) {
-    return new DrawIntegrator(floor, rule, residuals).draws(byRoom);
+    return volumes(DrawnFloor.of(floor, residuals));
+  }
+
+  /** The same over this floor as it was sorted before, which saves that for the next target. */
+  public VolumeDraws volumes(DrawnFloor drawn) {
+    if (drawn.floor() != floor) {
+      throw new IllegalArgumentException("drawn about another floor");
+    }
+    return new DrawIntegrator(drawn, rule).draws(byRoom);
   }
 }

@@ -105,13 +105,13 @@ final class FirstPage {
   }
 
   private void numbers() {
-    html.open("ul", "class", "five");
+    html.open("div", "class", "five", "role", "list");
     bags();
     water();
     time();
     people();
     start();
-    html.close("ul");
+    html.close("div");
   }
 
   private void bags() {
@@ -187,11 +187,11 @@ final class FirstPage {
   }
 
   private void number(String name, String value, String more) {
-    html.open("li");
+    html.open("div", "role", "listitem");
     html.text("span", name, "class", "name");
     html.text("strong", value, "class", Lettering.width(value, LARGE) > CELL ? "long" : "short");
     html.text("span", more, "class", "more");
-    html.close("li");
+    html.close("div");
   }
 
   private void map() {

@@ -11,7 +11,10 @@ final class RibbonLayer {
 
   private static final double ROOM_FOR_NUMBER = 26;
   private static final double[] SHIFTS = {0, 11, -11, 20, -20, 32, -32, 48, -48, 66, -66};
-  private static final double[] LEANS = {0, 4, -4, 8, -8, 12, -12};
+  private static final double[] LEANS = {0, 4, -4, 8, -8, 12, -12, 18, -18};
+
+  /** Off the middle of a ribbon that its number does not fit on. */
+  private static final double BESIDE = 2;
 
   private final Sheet sheet;
   private final List<List<Strip>> bays;
@@ -117,7 +120,7 @@ final class RibbonLayer {
     if (!number(strip, Labels.Over.NOTHING, true)
         && !number(strip, Labels.Over.SYMBOLS, true)
         && !number(strip, Labels.Over.SYMBOLS, false)) {
-      number(strip, Labels.Over.WALLS, true);
+      sheet.labels().near(label(strip, strip.middle()), BESIDE);
     }
   }
 
@@ -132,18 +135,22 @@ final class RibbonLayer {
   /**
    * In the middle, or along the ribbon; where it is narrow, leaning to one side.
    *
-   * @param within whether the middle of the number must lie on the ribbon
+   * @param within whether it may lean no further than that its middle is on the ribbon
    */
   private boolean number(Strip strip, Labels.Over over, boolean within) {
     for (double lean : LEANS) {
       for (double shift : SHIFTS) {
         Coordinate at = strip.at(shift, lean);
-        Label label = new Label(Integer.toString(strip.order()), at.x, at.y, Look.RIBBON);
-        if ((!within || strip.holds(at)) && sheet.labels().place(label, over)) {
+        boolean holds = strip.holds(within ? at : strip.at(shift, 0));
+        if (holds && sheet.labels().place(label(strip, at), over)) {
           return true;
         }
       }
     }
     return false;
+  }
+
+  private static Label label(Strip strip, Coordinate at) {
+    return new Label(Integer.toString(strip.order()), at.x, at.y, Look.RIBBON);
   }
 }

@@ -38,6 +38,7 @@ final class DenseInterpolator {
 
   /** The value at a position; outside the hull that at its nearest place on the hull. */
   double at(double x, double y) {
+    Stopped.ifInterrupted();
     double value = inside.interpolate(x, y, values);
     if (Double.isNaN(value)) {
       // On the hull itself rounding may leave natural neighbours without an answer.

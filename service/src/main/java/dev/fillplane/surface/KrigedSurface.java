@@ -124,6 +124,7 @@ public final class KrigedSurface implements FittedSurface {
   }
 
   /** {@link #deviation} at many positions, with the same results to the bit. */
+  @Override
   public double[] deviations(double[] x, double[] y) {
     double[] out = new double[x.length];
     for (int from = 0; from < x.length; from += Cholesky.BLOCK) {
@@ -137,11 +138,21 @@ public final class KrigedSurface implements FittedSurface {
     return out;
   }
 
+  /** The covariance of the floor at many positions. */
+  LeftCovariance left(double[] x, double[] y) {
+    return kriging.left(localX(x, 0, x.length), localY(y, 0, y.length));
+  }
+
   /**
-   * Covariance matrix of the floor at many positions, in m2; its part below the diagonal is unset.
+   * The factor of the covariance of the floor at the middles of some cells.
+   *
+   * @param jitter added to the diagonal, in parts of the largest variance, where rounding makes the
+   *     matrix singular
    */
-  double[][] covariances(double[] x, double[] y) {
-    return kriging.covariances(localX(x, 0, x.length), localY(y, 0, y.length));
+  FieldFactor factor(RoomLattice lattice, double jitter) {
+    LeftCovariance left = left(lattice.x(), lattice.y());
+    Correlation correlation = new Correlation(used.shape(), used.range());
+    return FieldFactor.of(left, LatticePrior.of(lattice, correlation, used.sill()), jitter);
   }
 
   /** The range of the covariance in use. */

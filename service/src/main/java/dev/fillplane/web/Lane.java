@@ -123,6 +123,16 @@ final class Lane implements AutoCloseable {
     return places.getQueue().size();
   }
 
+  /** How many pieces have ended. */
+  long ended() {
+    return places.getCompletedTaskCount();
+  }
+
+  /** Whether nothing runs and nothing waits. */
+  boolean idle() {
+    return running() == 0 && waiting() == 0;
+  }
+
   /** How many more requests would be taken. */
   int room() {
     return room.availablePermits();

@@ -50,6 +50,7 @@ final class Listening {
     HttpConfiguration http = new HttpConfiguration();
     http.setSendServerVersion(false);
     http.setIdleTimeout(IDLE_MILLIS);
+    http.addCustomizer(new NoUpgrades());
     ServerConnector connector = new ServerConnector(jetty, new HttpConnectionFactory(http));
     connector.setHost(settings.host());
     connector.setPort(settings.port());
