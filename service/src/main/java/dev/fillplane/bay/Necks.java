@@ -6,7 +6,6 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 
@@ -70,9 +69,7 @@ final class Necks {
     return strip.getNumPoints() > RECTANGLE && wide(strip).isEmpty();
   }
 
-  @SuppressWarnings("unchecked")
   private static List<Polygon> wide(Polygon strip) {
-    return (List<Polygon>)
-        PolygonExtracter.getPolygons(BufferOp.bufferOp(strip, -NARROW / 2, SHARP));
+    return Overlay.polygons(BufferOp.bufferOp(strip, -NARROW / 2, SHARP));
   }
 }

@@ -16,16 +16,16 @@ final class Overlay {
 
   private Overlay() {}
 
-  @SuppressWarnings("unchecked")
   static List<Polygon> common(Geometry a, Geometry b) {
-    return (List<Polygon>)
-        PolygonExtracter.getPolygons(OverlayNG.overlay(a, b, OverlayNG.INTERSECTION, LATTICE));
+    return polygons(OverlayNG.overlay(a, b, OverlayNG.INTERSECTION, LATTICE));
   }
 
-  @SuppressWarnings("unchecked")
   static List<Polygon> difference(Geometry a, Geometry b) {
-    return (List<Polygon>)
-        PolygonExtracter.getPolygons(OverlayNG.overlay(a, b, OverlayNG.DIFFERENCE, LATTICE));
+    return polygons(OverlayNG.overlay(a, b, OverlayNG.DIFFERENCE, LATTICE));
+  }
+
+  static List<Polygon> union(Polygon a, Polygon b) {
+    return polygons(OverlayNG.overlay(a, b, OverlayNG.UNION, LATTICE));
   }
 
   @SuppressWarnings("unchecked")
@@ -34,14 +34,10 @@ final class Overlay {
         LinearComponentExtracter.getLines(OverlayNG.overlay(a, b, OverlayNG.INTERSECTION, LATTICE));
   }
 
+  /** The polygons of a geometry; where areas have nothing in common JTS tells an empty one. */
   @SuppressWarnings("unchecked")
   static List<Polygon> polygons(Geometry geometry) {
-    return (List<Polygon>) PolygonExtracter.getPolygons(geometry);
-  }
-
-  @SuppressWarnings("unchecked")
-  static List<Polygon> union(Polygon a, Polygon b) {
-    return (List<Polygon>)
-        PolygonExtracter.getPolygons(OverlayNG.overlay(a, b, OverlayNG.UNION, LATTICE));
+    List<Polygon> polygons = (List<Polygon>) PolygonExtracter.getPolygons(geometry);
+    return polygons.stream().filter(polygon -> !polygon.isEmpty()).toList();
   }
 }

@@ -1,5 +1,6 @@
 package dev.fillplane.depth;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.surface.FloorCells;
 import dev.fillplane.surface.FloorPoints;
 import dev.fillplane.surface.FloorResiduals;
@@ -43,6 +44,7 @@ final class DrawIntegrator {
       double moreVolume = exact.get(room).fillVolume() - mean.volume(0);
       double moreArea = exact.get(room).fillArea() - mean.area(0);
       for (int draw = 0; draw < count; draw++) {
+        Stopped.ifInterrupted();
         roomVolumes[draw][room] = Math.max(0, drawn.volume(draw) + moreVolume);
         volumes[draw] += roomVolumes[draw][room];
         double wet = drawn.area(draw) + moreArea;
@@ -68,6 +70,7 @@ final class DrawIntegrator {
     double[] least = leastDepths();
     double[] reaches = new double[residuals.count()];
     for (int draw = 0; draw < reaches.length; draw++) {
+      Stopped.ifInterrupted();
       reaches[draw] = Double.NEGATIVE_INFINITY;
       for (int coarse = 0; coarse < least.length; coarse++) {
         if (least[coarse] < Double.POSITIVE_INFINITY) {

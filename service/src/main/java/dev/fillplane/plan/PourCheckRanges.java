@@ -11,9 +11,15 @@ import java.util.OptionalDouble;
 /** The ranges of a pour in bare numbers; crew and day have those of a plan. */
 final class PourCheckRanges {
 
+  static final double NARROWEST = 0.01;
   static final double WIDEST = 100;
   static final double DEEPEST = 1;
   private static final double DAY = 24 * 3600;
+
+  /** Floors of a plan are as large, m2. */
+  private static final double SMALLEST_FLOOR = 0.01;
+
+  private static final double LARGEST_FLOOR = 10_000;
 
   private static final Place ROOT = Place.root();
 
@@ -27,8 +33,9 @@ final class PourCheckRanges {
     positive(request.volume(), "volume");
     positive(request.frontWidth(), "frontWidth");
     positive(request.depth(), "depth");
-    most(request.frontWidth(), WIDEST, Dimension.PLAN, "frontWidth");
-    most(request.depth(), DEEPEST, Dimension.HEIGHT, "depth");
+    range(request.frontWidth(), NARROWEST, WIDEST, Dimension.PLAN, "frontWidth");
+    range(request.depth(), 0, DEEPEST, Dimension.HEIGHT, "depth");
+    floor(request.volume() / request.depth());
     request.workingTime().ifPresent(time -> time(time, "workingTime"));
     request.healingTime().ifPresent(time -> time(time, "healingTime"));
     crew(request.crew());
@@ -37,7 +44,21 @@ final class PourCheckRanges {
 
   private void time(double told, String name) {
     positive(told, name);
-    most(told, DAY, Dimension.TIME, name);
+    range(told, 0, DAY, Dimension.TIME, name);
+  }
+
+  private void floor(double area) {
+    if (area < SMALLEST_FLOOR || area > LARGEST_FLOOR) {
+      findings.error(
+          "floor-out-of-range",
+          ROOT.at("volume"),
+          "area",
+          Amount.of(area, Dimension.AREA),
+          "from",
+          Amount.of(SMALLEST_FLOOR, Dimension.AREA),
+          "to",
+          Amount.of(LARGEST_FLOOR, Dimension.AREA));
+    }
   }
 
   private void positive(double told, String name) {
@@ -46,8 +67,8 @@ final class PourCheckRanges {
     }
   }
 
-  private void most(double told, double most, Dimension dimension, String name) {
-    if (told > most) {
+  private void range(double told, double from, double to, Dimension dimension, String name) {
+    if (told < from || told > to) {
       findings.error(
           "out-of-range",
           ROOT.at(name),
@@ -56,9 +77,9 @@ final class PourCheckRanges {
           "told",
           Amount.of(told, dimension),
           "from",
-          Amount.of(0, dimension),
+          Amount.of(from, dimension),
           "to",
-          Amount.of(most, dimension));
+          Amount.of(to, dimension));
     }
   }
 

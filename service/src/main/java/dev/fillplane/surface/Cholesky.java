@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import java.util.Arrays;
 
 /**
@@ -53,6 +54,7 @@ final class Cholesky {
    */
   void forward(double[][] rows, int from, int width) {
     for (int i = from; i < rows.length; i++) {
+      Stopped.ifInterrupted();
       double[] row = rows[i];
       double[] l = lower[i];
       int j = from;
@@ -87,30 +89,13 @@ final class Cholesky {
     }
   }
 
-  /** Puts {@code L B} in the place of {@code B}. */
-  void multiply(double[][] rows) {
-    for (int i = rows.length - 1; i >= 0; i--) {
-      double[] row = rows[i];
-      double[] l = lower[i];
-      for (int c = 0; c < row.length; c++) {
-        row[c] *= l[i];
-      }
-      for (int j = 0; j < i; j++) {
-        double a = l[j];
-        double[] r = rows[j];
-        for (int c = 0; c < row.length; c++) {
-          row[c] += a * r[c];
-        }
-      }
-    }
-  }
-
   /** The diagonal of {@code A^-1}. */
   double[] inverseDiagonal() {
     int n = lower.length;
     double[] diagonal = new double[n];
     double[][] rows = new double[n][BLOCK];
     for (int from = 0; from < n; from += BLOCK) {
+      Stopped.ifInterrupted();
       int width = Math.min(BLOCK, n - from);
       for (int i = from; i < n; i++) {
         Arrays.fill(rows[i], 0);

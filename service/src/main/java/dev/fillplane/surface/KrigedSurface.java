@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -112,6 +113,7 @@ public final class KrigedSurface implements FittedSurface {
   public double[] elevations(double[] x, double[] y) {
     double[] out = new double[x.length];
     for (int from = 0; from < x.length; from += Cholesky.BLOCK) {
+      Stopped.ifInterrupted();
       int to = Math.min(x.length, from + Cholesky.BLOCK);
       double[] means = kriging.means(localX(x, from, to), localY(y, from, to));
       for (int i = from; i < to; i++) {
@@ -125,6 +127,7 @@ public final class KrigedSurface implements FittedSurface {
   public double[] deviations(double[] x, double[] y) {
     double[] out = new double[x.length];
     for (int from = 0; from < x.length; from += Cholesky.BLOCK) {
+      Stopped.ifInterrupted();
       int to = Math.min(x.length, from + Cholesky.BLOCK);
       double[] variances = kriging.variances(localX(x, from, to), localY(y, from, to));
       for (int i = from; i < to; i++) {
@@ -139,6 +142,19 @@ public final class KrigedSurface implements FittedSurface {
    */
   double[][] covariances(double[] x, double[] y) {
     return kriging.covariances(localX(x, 0, x.length), localY(y, 0, y.length));
+  }
+
+  /**
+   * The factor of the covariance matrix of the floor at the middles of some cells.
+   *
+   * @param jitter added to the diagonal, in parts of the largest variance, where rounding makes the
+   *     matrix singular
+   */
+  FieldFactor factor(RoomLattice lattice, double jitter) {
+    double[] x = localX(lattice.x(), 0, lattice.count());
+    double[] y = localY(lattice.y(), 0, lattice.count());
+    Correlation correlation = new Correlation(used.shape(), used.range());
+    return kriging.factor(x, y, LatticePrior.of(lattice, correlation, used.sill()), jitter);
   }
 
   /** The range of the covariance in use. */

@@ -38,25 +38,40 @@ final class Kriging {
 
   /** Variances at the places; not negative. */
   double[] variances(double[] x, double[] y) {
-    double[] variances = new double[x.length];
-    Arrays.fill(variances, system.sill);
     double[][] known = new double[system.spots.count()][x.length];
     double[][] unsure = new double[system.terms.count()][x.length];
     whiten(x, y, known, unsure);
+    return variances(known, unsure, x.length);
+  }
+
+  private double[] variances(double[][] known, double[][] unsure, int places) {
+    double[] variances = new double[places];
+    Arrays.fill(variances, system.sill);
     for (double[] row : known) {
-      for (int i = 0; i < x.length; i++) {
+      for (int i = 0; i < places; i++) {
         variances[i] -= row[i] * row[i];
       }
     }
     for (double[] row : unsure) {
-      for (int i = 0; i < x.length; i++) {
+      for (int i = 0; i < places; i++) {
         variances[i] += row[i] * row[i];
       }
     }
-    for (int i = 0; i < x.length; i++) {
+    for (int i = 0; i < places; i++) {
       variances[i] = Math.max(0, variances[i]);
     }
     return variances;
+  }
+
+  /** The factor of the covariances of the places with one another. */
+  FieldFactor factor(double[] x, double[] y, FieldFactor.Prior prior, double jitter) {
+    double[][] known = new double[system.spots.count()][x.length];
+    double[][] unsure = new double[system.terms.count()][x.length];
+    whiten(x, y, known, unsure);
+    double[] variances = variances(known, unsure, x.length);
+    double largest = Arrays.stream(variances).max().orElse(0);
+    double least = Math.max(jitter * largest, Double.MIN_NORMAL);
+    return FieldFactor.of(prior, known, unsure, variances, least);
   }
 
   /** Covariances of the places with one another, on and above the diagonal. */

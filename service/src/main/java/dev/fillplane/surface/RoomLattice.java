@@ -128,12 +128,38 @@ final class RoomLattice {
 
   /** Where the middle of a cell is. */
   double centreX(int cell) {
-    return originX + (kept[cell] % columns + 0.5) * width;
+    return originX + (columnOf(cell) + 0.5) * width;
   }
 
   /** Where the middle of a cell is. */
   double centreY(int cell) {
-    return originY + (Math.floorDiv(kept[cell], columns) + 0.5) * height;
+    return originY + (rowOf(cell) + 0.5) * height;
+  }
+
+  long columnOf(int cell) {
+    return kept[cell] % columns;
+  }
+
+  long rowOf(int cell) {
+    return kept[cell] / columns;
+  }
+
+  long columns() {
+    return columns;
+  }
+
+  long rows() {
+    return rows;
+  }
+
+  /** From one column to the next. */
+  double width() {
+    return width;
+  }
+
+  /** From one row to the next. */
+  double height() {
+    return height;
   }
 
   private long column(double x) {

@@ -1,6 +1,9 @@
 package dev.fillplane.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.POJONode;
 import dev.fillplane.finding.Place;
 import dev.fillplane.quantity.UnitSystem;
@@ -37,6 +40,21 @@ final class Numbers {
               place.toString(),
               Sentences.of("number-too-large", Map.of(), UnitSystem.METRIC)));
     }
+  }
+
+  /** The same with 0 for numbers that are too large, on which the general validator fails. */
+  static JsonNode tamed(JsonNode node) {
+    if (node.isObject()) {
+      ObjectNode tamed = JsonNodeFactory.instance.objectNode();
+      node.properties().forEach(entry -> tamed.set(entry.getKey(), tamed(entry.getValue())));
+      return tamed;
+    }
+    if (node.isArray()) {
+      ArrayNode tamed = JsonNodeFactory.instance.arrayNode();
+      node.forEach(element -> tamed.add(tamed(element)));
+      return tamed;
+    }
+    return isTooLarge(node) ? JsonNodeFactory.instance.numberNode(0) : node;
   }
 
   private static boolean isTooLarge(JsonNode node) {

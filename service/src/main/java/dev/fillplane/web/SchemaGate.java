@@ -53,8 +53,7 @@ final class SchemaGate {
   /** Every fault of {@code body}; empty if it fits the schema {@code name}. */
   List<Problem.Fault> faults(String name, JsonNode body) {
     List<Problem.Fault> faults = new ArrayList<>();
-    Numbers.findTooLarge(body, Place.root(), faults);
-    JsonNode rest = longLists.takeOut(body, faults);
+    JsonNode rest = longLists.takeOut(tamed(body, faults), faults);
     faults.addAll(faultsOfAll(name, rest));
     return faults;
   }
@@ -62,15 +61,20 @@ final class SchemaGate {
   /** Every fault of a body that has a request, with long lists of its own, as {@code part}. */
   List<Problem.Fault> faultsWith(String name, String part, JsonNode body) {
     List<Problem.Fault> faults = new ArrayList<>();
-    Numbers.findTooLarge(body, Place.root(), faults);
-    JsonNode rest = body;
+    JsonNode rest = tamed(body, faults);
     if (body.path(part).isObject()) {
       List<Problem.Fault> ofPart = new ArrayList<>();
-      rest = LongLists.with(body, part, longLists.takeOut(body.get(part), ofPart));
+      rest = LongLists.with(rest, part, longLists.takeOut(rest.get(part), ofPart));
       ofPart.stream().map(fault -> fault.under(Place.root().at(part))).forEach(faults::add);
     }
     faults.addAll(faultsOfAll(name, rest));
     return faults;
+  }
+
+  /** Tells numbers that are too large and takes them out, if there are any. */
+  private static JsonNode tamed(JsonNode body, List<Problem.Fault> faults) {
+    Numbers.findTooLarge(body, Place.root(), faults);
+    return faults.isEmpty() ? body : Numbers.tamed(body);
   }
 
   /** The faults that the general validator finds, long lists and all. */

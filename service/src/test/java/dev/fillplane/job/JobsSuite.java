@@ -134,7 +134,7 @@ abstract class JobsSuite {
     assertEquals(1, ended.failed());
     assertEquals(List.of(new JobStatus.FailedUnit(1, "bad two")), ended.failures());
     everyUnitOnce(jobs, id, 3);
-    assertEquals(2, jobs.order("me", id).orElseThrow().planned());
+    assertEquals(2, jobs.needs("me", id).orElseThrow().order().planned());
     String bad = accept(jobs, List.of(unit("bad one")));
     assertEquals(JobState.FAILED, ended(jobs, bad).state());
   }
@@ -149,7 +149,7 @@ abstract class JobsSuite {
     planner.let(3);
     until(() -> status(jobs, id).done() == 3);
     assertEquals(JobState.RUNNING, status(jobs, id).state());
-    assertEquals(3, jobs.order("me", id).orElseThrow().planned());
+    assertEquals(3, jobs.needs("me", id).orElseThrow().order().planned());
     planner.let(3);
     assertEquals(JobState.FINISHED, ended(jobs, id).state());
   }
@@ -196,7 +196,7 @@ abstract class JobsSuite {
     ended(jobs, id);
     assertEquals(Optional.empty(), jobs.status("you", id));
     assertEquals(Optional.empty(), jobs.rows("you", id, 0, 10));
-    assertEquals(Optional.empty(), jobs.order("you", id));
+    assertEquals(Optional.empty(), jobs.needs("you", id));
     assertFalse(jobs.delete("you", id));
     assertEquals(Optional.empty(), jobs.status("me", "no such job"));
     assertEquals(2, status(jobs, id).done());

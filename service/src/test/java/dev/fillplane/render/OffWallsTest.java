@@ -25,8 +25,7 @@ class OffWallsTest {
     for (Planned planned : Kinds.ALL) {
       for (Frame frame : List.of(Frame.SCREEN, frame(planned))) {
         Labels labels =
-            new DepthMap(planned.request(), planned.plan(), Layer.USUAL, frame)
-                .labels();
+            new DepthMap(planned.request(), planned.plan(), Layer.USUAL, frame).labels();
         List<LineString> walls = walls(planned, Layout.of(planned.request().rooms(), frame).view());
         assertEquals(List.of(), onWalls(labels.placed(), walls), Kinds.name(planned));
       }
@@ -43,8 +42,7 @@ class OffWallsTest {
               PlannedFloors.of("thirty", Floors.thirty(), units),
               PlannedFloors.deep(units))) {
         Paper paper = Paper.usual(units);
-        PageInput input =
-            PageInput.of(planned.request(), planned.plan(), paper, ReadPage.WORDING);
+        PageInput input = PageInput.of(planned.request(), planned.plan(), paper, ReadPage.WORDING);
         SetOutMap map = SetOutMap.of(input);
         List<Label> placed = map.labels().placed();
         assertEquals(List.of(), onWalls(placed, walls(planned, map.view())), Kinds.name(planned));

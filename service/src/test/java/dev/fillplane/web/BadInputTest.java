@@ -240,6 +240,16 @@ class BadInputTest {
   }
 
   @Test
+  void numberWithoutEndInPlaceOfAWord() {
+    refused(
+        sample -> sample.put("covering", "Infinity"),
+        "1e999",
+        422,
+        "number-too-large",
+        "#/covering");
+  }
+
+  @Test
   void timesWithoutEndOfASheet() {
     refused(
         sample -> ((ObjectNode) sample.get("material")).put("workingTime", 1e15),

@@ -237,11 +237,21 @@ class PourChecksTest {
     "healingTime, 0, too-small, #/healingTime",
     "workingTime, -1, too-small, #/workingTime",
     "workingTime, 2000, out-of-range, #/workingTime",
-    "volume, 1e9, too-many-batches, #/volume"
+    "volume, 1e9, floor-out-of-range, #/volume",
+    "volume, 1e-9, floor-out-of-range, #/volume",
+    "frontWidth, 1e-9, out-of-range, #/frontWidth"
   })
   void refuses(String name, double value, String code, String pointer) {
     passage.put(name, value);
     refused(code, pointer);
+  }
+
+  @Test
+  void morePourThanBatchesIsRefused() {
+    passage.set(
+        "material", Trees.of("{'bagMass':1,'waterPerBag':0.2,'yieldPerBag':0.6,'maximumLift':30}"));
+    passage.put("depth", 30).put("volume", 2e5);
+    refused("too-many-batches", "#/volume");
   }
 
   @Test

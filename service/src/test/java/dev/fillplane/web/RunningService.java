@@ -19,9 +19,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** One service for all tests of a run; every answer is held against the contract. */
-final class RunningService {
+public final class RunningService {
 
-  static final Contract CONTRACT = Contract.load();
+  public static final Contract CONTRACT = Contract.load();
 
   private static final Server SERVER = Server.start(settings());
   private static final OpenApiValidationFilter ANSWERS = answers();
@@ -39,7 +39,7 @@ final class RunningService {
     }
   }
 
-  static URI uri() {
+  public static URI uri() {
     return URI.create("http://127.0.0.1:" + SERVER.port());
   }
 

@@ -12,7 +12,6 @@ import { bindCatalogue } from './catalogue.js';
 import { bindCompare } from './compare.js';
 import { bindFiles } from './files.js';
 import { Picture } from './picture.js';
-import { convertRequest } from './convert.js';
 import { clearFindings, findingList, goTo, placeFindings, placeOf } from './findings.js';
 import { numbersPart, sentence, verdictPart } from './plan-view.js';
 import { orderPart } from './order-view.js';
@@ -33,7 +32,7 @@ function say(text) {
 const views = {
   missing(text) {
     clearFindings(form);
-    placeFindings(form, [...store.unreadable].map(([pointer, detail]) => ({ code: '', pointer, detail })), 'error');
+    placeFindings(form, [...store.unreadable].map(([pointer, { why }]) => ({ code: '', pointer, detail: why })), 'error');
     state('empty', text);
   },
   waiting() {
@@ -68,8 +67,13 @@ const views = {
 };
 
 function state(name, text) {
-  byId('results').dataset.state = name;
-  byId('results').removeAttribute('aria-busy');
+  const results = byId('results');
+  const focused = document.activeElement;
+  results.dataset.state = name;
+  results.removeAttribute('aria-busy');
+  if (results.contains(focused) && !focused?.checkVisibility()) {
+    results.focus();
+  }
   byId('short').textContent = name === 'planned' ? text : 'No plan yet';
   say(text);
 }
@@ -82,10 +86,15 @@ function showUnits() {
 
 async function openSample() {
   try {
-    store.replace(await get(`/page/sample-${store.units}.json`));
+    store.replace(await get(`page/sample-${store.units}.json`));
   } catch (error) {
     views.failed(error);
   }
+}
+
+/** Everything that the service is asked for, lists of materials as well. */
+function askAgain() {
+  store.change(() => {});
 }
 
 bindFields(form, store);
@@ -97,7 +106,7 @@ bindCompare(store);
 bindFiles(store, say);
 store.listen(({ structure }) => structure && showUnits());
 new Drawing(store, say);
-const planning = new Planning(store, views);
+new Planning(store, views);
 
 byId('sample').addEventListener('click', openSample);
 byId('empty').addEventListener('click', () => store.replace(emptyRequest(store.units)));
@@ -105,10 +114,11 @@ byId('type-room').addEventListener('click', () => {
   addRoom(store);
   goTo(placeOf(form, `/rooms/${store.request.rooms.length - 1}/outline/coordinates`));
 });
-byId('units').addEventListener('change', (event) => store.replace(convertRequest(store.request, event.target.value)));
+byId('units').addEventListener('change', (event) => store.convertTo(event.target.value));
 byId('service-key').addEventListener('change', (event) => {
   useKey(event.target.value);
-  store.change(() => {});
+  askAgain();
 });
-byId('again').addEventListener('click', () => planning.run());
+byId('again').addEventListener('click', askAgain);
+window.addEventListener('online', () => byId('results').dataset.state === 'failed' && askAgain());
 store.replace(emptyRequest('metric'));

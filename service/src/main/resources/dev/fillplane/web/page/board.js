@@ -1,7 +1,7 @@
 /** Draws the floor as it is told so far: walls, openings, readings, and what is being drawn. */
 
 import { svg } from './dom.js';
-import { pointsOf } from './readings.js';
+import { pointsOf } from './survey.js';
 
 /** @typedef {import('./view-box.js').ViewBox} ViewBox */
 /** @typedef {import('./geometry.js').Point} Point */

@@ -25,7 +25,7 @@ export function bindCatalogue(store, failed) {
 
 async function fill(store) {
   const [materials, coverings] = await Promise.all(
-    ['materials', 'coverings'].map((name) => get(`/v1/${name}?units=${store.units}`)));
+    ['materials', 'coverings'].map((name) => get(`v1/${name}?units=${store.units}`)));
   options('material', 'the usual sheet', materials.items.map((sheet) => [sheet.id, title(store.units, sheet)]));
   options('covering', 'not told', coverings.items.map(({ id, name }) => [id, name]));
   showFields(byId('job'), store);

@@ -1,6 +1,7 @@
 /** Asks for the plan and its pictures whenever the request rests, and drops what is out of date. */
 
 import { post, Refused } from './service.js';
+import { countOf, withoutBegun } from './survey.js';
 
 /** @typedef {import('./store.js').Store} Store */
 
@@ -45,9 +46,9 @@ export class Planning {
   async run() {
     this.#running = new AbortController();
     const { signal } = this.#running;
-    const request = structuredClone(this.store.request);
+    const request = structuredClone(withoutBegun(this.store.request));
     try {
-      const plan = await (await post('/v1/plans', request, signal)).json();
+      const plan = await (await post('v1/plans', request, signal)).json();
       this.views.plan(plan, request);
       await this.#pictures(request, signal);
     } catch (error) {
@@ -60,8 +61,8 @@ export class Planning {
   async #pictures(request, signal) {
     const picture = async (path) => (await post(path, request, signal)).text();
     try {
-      this.views.map(await picture(`/v1/depth-maps?layers=${LAYERS}`));
-      this.views.timeline(await picture('/v1/timelines'));
+      this.views.map(await picture(`v1/depth-maps?layers=${LAYERS}`));
+      this.views.timeline(await picture('v1/timelines'));
     } catch (error) {
       if (error.name !== 'AbortError') {
         this.views.pictureless(error);
@@ -82,10 +83,6 @@ function missingIn({ request, unreadable }) {
     return 'Take at least three readings: point at their places, type rows, or paste a table.';
   }
   return undefined;
-}
-
-function countOf({ setups = [], elevations = [], table }) {
-  return setups.reduce((sum, setup) => sum + setup.readings.length, elevations.length + (table?.values.length ?? 0));
 }
 
 /** Whether the service refused it and says where. @param {Error} error */
