@@ -146,7 +146,8 @@ final class CarePage {
     }
     if (alike.size() > MOST_ALIKE) {
       int more = alike.size() - MOST_ALIKE;
-      html.text("li", "Warnings like the last one: " + more + " more; the plan (JSON) has them all.");
+      html.text(
+          "li", "Warnings like the last one: " + more + " more; the plan (JSON) has them all.");
     }
   }
 }

@@ -209,7 +209,8 @@ class PourPageTest {
     assertEquals(30, told);
     List<String> items = ReadPage.of(planned).texts("li");
     assertEquals(3, items.stream().filter(ReadPage.sentence(code)::equals).count());
-    assertTrue(items.contains("Warnings like the last one: 27 more; the plan (JSON) has them all."));
+    assertTrue(
+        items.contains("Warnings like the last one: 27 more; the plan (JSON) has them all."));
   }
 
   @Test
