@@ -35,7 +35,7 @@ final class Triangulation {
     }
     double area = Math.max((east - west) * (north - south), Double.MIN_NORMAL);
     tin = new SemiVirtualIncrementalTin(Math.sqrt(area / count));
-    tin.add(vertices, null);
+    tin.add(InRounds.of(vertices), null);
   }
 
   static Triangulation of(DensePlaces places) {
