@@ -6,6 +6,7 @@ import java.net.http.HttpHeaders;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** Status and headers of an answer over HTTP/1.1 (RFC 9112). */
@@ -22,12 +23,19 @@ record AnswerHead(int status, HttpHeaders headers) {
   }
 
   /** The body that follows this head. */
-  InputStream body(InputStream in) {
+  InputStream body(InputStream in) throws IOException {
     if (headers.firstValue("Transfer-Encoding").orElse("").equalsIgnoreCase("chunked")) {
       return new ChunkedInput(in);
     }
-    var length = headers.firstValueAsLong("Content-Length");
-    return length.isPresent() ? new ChunkedInput(in, length.getAsLong()) : in;
+    Optional<String> length = headers.firstValue("Content-Length");
+    return length.isPresent() ? new ChunkedInput(in, size(length.get())) : in;
+  }
+
+  private static long size(String length) throws IOException {
+    if (!length.matches("\\d{1,18}")) {
+      throw new IOException("The answer is not HTTP/1.1: its length is no number.");
+    }
+    return Long.parseLong(length);
   }
 
   /** One line without its end. */
@@ -55,7 +63,7 @@ record AnswerHead(int status, HttpHeaders headers) {
     for (String line = line(in, left); !line.isEmpty(); line = line(in, left)) {
       left -= line.length();
       int colon = line.indexOf(':');
-      if (colon < 1) {
+      if (colon < 1 || line.substring(0, colon).isBlank()) {
         throw new IOException("The answer is not HTTP/1.1: a header without a name.");
       }
       headers

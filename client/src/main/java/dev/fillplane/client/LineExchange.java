@@ -7,7 +7,7 @@ import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.net.Socket;
+import java.io.StreamCorruptedException;
 import java.net.URI;
 import java.time.Instant;
 import java.util.Map;
@@ -23,6 +23,9 @@ import java.util.Optional;
 final class LineExchange implements AutoCloseable {
   private static final int LONGEST_PROBLEM = 1_000_000;
 
+  /** Far more than a plan; a line that goes on is none, and would fill the memory. */
+  private static final int LONGEST_LINE = 256_000_000;
+
   /** The lines to send. */
   interface Lines {
     /** The next line; empty at the end. */
@@ -32,24 +35,30 @@ final class LineExchange implements AutoCloseable {
     boolean owed();
   }
 
-  private final Socket socket;
+  private final Connection connection;
   private final InputStream in;
   private Optional<InputStream> body = Optional.empty();
 
-  private LineExchange(Socket socket, Lines lines) throws IOException {
-    this.socket = socket;
-    this.in = new BufferedInputStream(new PatientInput(socket.getInputStream(), lines::owed));
+  private LineExchange(Connection connection, Lines lines) throws IOException {
+    this.connection = connection;
+    InputStream bytes = connection.socket().getInputStream();
+    this.in = new BufferedInputStream(new PatientInput(bytes, lines::owed));
   }
 
   /** Connects, sends the head of the request and begins to send its lines. */
   static LineExchange open(Sockets sockets, URI address, Map<String, String> headers, Lines lines)
       throws IOException {
-    Socket socket = sockets.connect(address);
-    LineExchange exchange = new LineExchange(socket, lines);
-    LineSender sender = new LineSender(socket, lines);
-    sender.sendHead(address, headers);
-    sender.start();
-    return exchange;
+    Connection connection = sockets.connect(address);
+    try {
+      LineExchange exchange = new LineExchange(connection, lines);
+      LineSender sender = new LineSender(connection.socket().getOutputStream(), lines);
+      sender.sendHead(address, headers);
+      sender.start();
+      return exchange;
+    } catch (IOException e) {
+      connection.close();
+      throw e;
+    }
   }
 
   /**
@@ -66,21 +75,25 @@ final class LineExchange implements AutoCloseable {
         throw refusal(head, now);
       }
     }
-    return line(body.get());
+    return line(body.get(), LONGEST_LINE);
   }
 
   @Override
   public void close() {
     try {
-      socket.close();
+      connection.close();
     } catch (IOException e) {
       // Nothing is lost: what was owed is asked for again.
     }
   }
 
-  private static Optional<byte[]> line(InputStream body) throws IOException {
+  /** The next line of at most so many bytes. */
+  static Optional<byte[]> line(InputStream body, int longest) throws IOException {
     ByteArrayOutputStream line = new ByteArrayOutputStream();
     for (int next = body.read(); next >= 0; next = body.read()) {
+      if (line.size() > longest) {
+        throw new StreamCorruptedException("The answer is a line without end.");
+      }
       if (next != '\n') {
         line.write(next);
       } else if (line.toString(UTF_8).isBlank()) {

@@ -5,7 +5,6 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.net.Socket;
 import java.net.URI;
 import java.util.Map;
 import java.util.Optional;
@@ -15,9 +14,9 @@ final class LineSender {
   private final LineExchange.Lines lines;
   private final OutputStream out;
 
-  LineSender(Socket socket, LineExchange.Lines lines) throws IOException {
+  LineSender(OutputStream out, LineExchange.Lines lines) {
     this.lines = lines;
-    this.out = new BufferedOutputStream(socket.getOutputStream(), 1 << 16);
+    this.out = new BufferedOutputStream(out, 1 << 16);
   }
 
   void sendHead(URI address, Map<String, String> headers) throws IOException {

@@ -1,6 +1,7 @@
 package dev.fillplane.client;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
@@ -11,6 +12,8 @@ import java.security.KeyStore;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.stream.Stream;
 import javax.net.ssl.KeyManagerFactory;
 import javax.net.ssl.SSLContext;
 import javax.net.ssl.SSLException;
@@ -21,7 +24,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Streams by https: only to whom the certificate names, if who signed it is trusted. */
-@Timeout(60)
+@Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class EncryptedStreamTest {
   private static final char[] PASSWORD = "changeit".toCharArray();
 
@@ -55,6 +58,39 @@ class EncryptedStreamTest {
   @Test
   void aCertificateOfAnotherNameIsRefused() {
     refused(elsewhere, Optional.of(elsewhere));
+  }
+
+  /** The good-bye of TLS would wait behind the thread that writes. */
+  @Test
+  void closingDoesNotWaitForAServiceThatReadsNoMore() {
+    CountDownLatch over = new CountDownLatch(1);
+    StreamingService.Script deaf =
+        connection -> {
+          connection.begin();
+          connection.answer(1);
+          await(over);
+        };
+    String large = "x".repeat(1 << 20);
+    Iterator<PlanRequest> many =
+        Stream.generate(() -> new PlanRequest().reference(large))
+            .limit(PlanStream.AHEAD)
+            .iterator();
+    try (StreamingService service = new StreamingService(here.getServerSocketFactory(), deaf)) {
+      PlanStream stream = client(service, Optional.of(here)).streamPlans(many);
+      stream.next();
+      stream.close();
+      assertFalse(stream.hasNext());
+    } finally {
+      over.countDown();
+    }
+  }
+
+  private static void await(CountDownLatch latch) {
+    try {
+      latch.await();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   private void refused(SSLContext shown, Optional<SSLContext> trusted) {

@@ -246,7 +246,15 @@ class PlanStreamTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"SSH-2.0-x\r\n\r\n", "HTTP/1.1 200 OK\r\nno header\r\n\r\n", "{}\n"})
+  @ValueSource(
+      strings = {
+        "SSH-2.0-x\r\n\r\n",
+        "HTTP/1.1 200 OK\r\nno header\r\n\r\n",
+        "HTTP/1.1 200 OK\r\n : of no name\r\n\r\n",
+        "HTTP/1.1 200 OK\r\nContent-Length: many\r\n\r\n",
+        "HTTP/1.1 200 OK\r\nContent-Length: -1\r\n\r\n",
+        "{}\n"
+      })
   void tellsWhenItIsNotHttp(String bytes) {
     try (StreamingService service = new StreamingService(connection -> connection.raw(bytes));
         PlanStream stream = client(service).streamPlans(requests(1))) {

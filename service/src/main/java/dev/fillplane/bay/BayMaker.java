@@ -37,7 +37,7 @@ record BayMaker(Room room, int lift, boolean pocket, PassDepth depth, RibbonRule
 
   /** The bay of a part with a travel that is chosen. */
   Bay make(String id, Polygon part, TravelChoice choice, boolean known) {
-    List<Strip> strips = StripCutter.cut(part, choice, depth, rule);
+    List<Strip> strips = StripCutter.cut(room, part, choice, depth, rule);
     double area = 0;
     double volume = 0;
     for (Strip strip : strips) {

@@ -3,6 +3,7 @@ package dev.fillplane.bay;
 import dev.fillplane.depth.Depths;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.room.Feature;
 import dev.fillplane.room.OpeningKind;
 import dev.fillplane.room.Position;
@@ -113,6 +114,7 @@ public final class BayPlan {
    */
   public void warn(List<Room> rooms, Place place, Findings findings) {
     for (int i = 0; i < rooms.size(); i++) {
+      Stopped.ifInterrupted();
       String room = rooms.get(i).id();
       if (bays.stream().noneMatch(bay -> bay.room().id().equals(room))) {
         findings.error("features-leave-no-floor", place.at(i), "room", room);
@@ -127,6 +129,7 @@ public final class BayPlan {
       return;
     }
     for (int i = 0; i < rooms.size(); i++) {
+      Stopped.ifInterrupted();
       if (!leadsToExit(rooms.get(i).id())) {
         findings.warning("room-without-way-out", place.at(i), "room", rooms.get(i).id());
       }

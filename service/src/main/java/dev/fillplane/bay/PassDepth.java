@@ -2,6 +2,7 @@ package dev.fillplane.bay;
 
 import dev.fillplane.depth.Depths;
 import dev.fillplane.depth.Fill;
+import dev.fillplane.room.Room;
 import java.util.List;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
@@ -54,14 +55,14 @@ public final class PassDepth {
     return depth;
   }
 
-  /** What is poured in a part of the floor. */
-  Fill within(Polygon part) {
-    Fill fill = upTo.within(part);
+  /** What is poured in a part that was cut from a room. */
+  Fill within(Room room, Polygon part) {
+    Fill fill = upTo.within(room, part);
     double before = 0;
     for (Pocket pocket : pockets) {
       if (pocket.polygon.getEnvelopeInternal().intersects(part.getEnvelopeInternal())) {
         for (Polygon common : Overlay.common(part, pocket.polygon)) {
-          before += below.within(common).volume();
+          before += below.within(room, common).volume();
         }
       }
     }

@@ -1,11 +1,10 @@
 package dev.fillplane.bay;
 
 import dev.fillplane.depth.Fill;
+import dev.fillplane.room.Room;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -14,8 +13,6 @@ import org.locationtech.jts.geom.Polygon;
  * several ribbons; crumbs under 1 cm2 and necks under 10 cm go to the strip that they touch.
  */
 final class StripCutter {
-
-  private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
   private record Cut(int rows, List<Piece> pieces) {
 
@@ -30,21 +27,25 @@ final class StripCutter {
     }
   }
 
-  private final Geometry room;
+  private final Room room;
+  private final BandCut part;
   private final TravelChoice choice;
   private final PassDepth depth;
   private final RibbonRule rule;
 
-  private StripCutter(Polygon room, TravelChoice choice, PassDepth depth, RibbonRule rule) {
-    this.room = choice.travel().toFrame().transform(room);
+  private StripCutter(
+      Room room, Polygon part, TravelChoice choice, PassDepth depth, RibbonRule rule) {
+    this.room = room;
+    this.part = new BandCut((Polygon) choice.travel().toFrame().transform(part));
     this.choice = choice;
     this.depth = depth;
     this.rule = rule;
   }
 
-  /** The ribbons of a room in the order of the pour. */
-  static List<Strip> cut(Polygon room, TravelChoice choice, PassDepth depth, RibbonRule rule) {
-    Cut cut = new StripCutter(room, choice, depth, rule).cut();
+  /** The ribbons of a part of a room in the order of the pour. */
+  static List<Strip> cut(
+      Room room, Polygon part, TravelChoice choice, PassDepth depth, RibbonRule rule) {
+    Cut cut = new StripCutter(room, part, choice, depth, rule).cut();
     return StripOrder.of(cut.pieces, choice, choice.extent().getWidth() / cut.rows).strips();
   }
 
@@ -66,7 +67,7 @@ final class StripCutter {
   private List<Piece> pieces(int count) {
     List<List<Polygon>> shapes = new ArrayList<>();
     for (int row = 0; row < count; row++) {
-      List<Polygon> strips = Overlay.common(room, band(row, count));
+      List<Polygon> strips = strips(row, count);
       shapes.add(new ArrayList<>(strips.stream().map(Necks::cut).flatMap(List::stream).toList()));
     }
     Crumbs.sweep(shapes);
@@ -79,11 +80,11 @@ final class StripCutter {
     return pieces;
   }
 
-  private Geometry band(int row, int count) {
+  private List<Polygon> strips(int row, int count) {
     Envelope box = choice.extent();
     double from = row == 0 ? box.getMinX() - 1 : line(row, count);
     double to = row == count - 1 ? box.getMaxX() + 1 : line(row + 1, count);
-    return GEOMETRY.toGeometry(new Envelope(from, to, box.getMinY() - 1, box.getMaxY() + 1));
+    return part.between(from, to);
   }
 
   private double line(int row, int count) {
@@ -92,6 +93,6 @@ final class StripCutter {
   }
 
   private Fill fill(Polygon shape) {
-    return depth.within((Polygon) choice.travel().toPlan().transform(shape));
+    return depth.within(room, (Polygon) choice.travel().toPlan().transform(shape));
   }
 }

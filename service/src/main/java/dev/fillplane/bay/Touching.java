@@ -6,8 +6,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.LineString;
 
 /** Which pieces of a bay share an edge of more than 1 cm, and where. */
 final class Touching {
@@ -46,7 +44,7 @@ final class Touching {
     if (apart) {
       return;
     }
-    for (double[] range : ranges(Overlay.seam(a.shape(), b.shape()))) {
+    for (double[] range : ranges(CrossEdges.shared(a.shape(), b.shape()))) {
       if (range[1] - range[0] > SHORT) {
         seams.get(i).add(new Seam(j, range[0], range[1]));
         seams.get(j).add(new Seam(i, range[0], range[1]));
@@ -54,12 +52,8 @@ final class Touching {
     }
   }
 
-  private static List<double[]> ranges(List<LineString> lines) {
-    List<double[]> sorted = new ArrayList<>();
-    for (LineString line : lines) {
-      Envelope box = line.getEnvelopeInternal();
-      sorted.add(new double[] {box.getMinY(), box.getMaxY()});
-    }
+  private static List<double[]> ranges(List<double[]> shared) {
+    List<double[]> sorted = new ArrayList<>(shared);
     sorted.sort(Comparator.comparingDouble(range -> range[0]));
     List<double[]> joined = new ArrayList<>();
     for (double[] next : sorted) {

@@ -1,5 +1,6 @@
 package dev.fillplane.depth;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.room.Position;
 import dev.fillplane.surface.FloorSample;
 import java.util.ArrayList;
@@ -39,6 +40,7 @@ final class ContourTracer {
   static Contour trace(FloorSample floor, double[] depths, double level) {
     List<List<Position>> lines = new ArrayList<>();
     for (int room = 0; room < floor.rooms().size(); room++) {
+      Stopped.ifInterrupted();
       lines.addAll(new ContourTracer(floor, depths, level, room).lines());
     }
     lines.sort(FROM_WEST);

@@ -1,5 +1,7 @@
 package dev.fillplane.depth;
 
+import dev.fillplane.finding.Stopped;
+import dev.fillplane.room.Room;
 import dev.fillplane.surface.FloorPoints;
 import dev.fillplane.surface.FloorResiduals;
 import dev.fillplane.surface.FloorSample;
@@ -112,6 +114,30 @@ public final class DepthField implements Depths {
     return fill(sum);
   }
 
+  @Override
+  public Fill within(Room room, Polygon part) {
+    int number = number(room);
+    boolean whole = part.equalsExact(room.outline().polygon());
+    return fill(
+        whole
+            ? byRoom.get(number)
+            : raised(under(number, part), levels.groundTo().orElse(0)));
+  }
+
+  private Prisms under(int room, Polygon part) {
+    Plane plane = lowered(room);
+    return floor.under(plane.elevation(), plane.slopeX(), plane.slopeY(), part);
+  }
+
+  private int number(Room room) {
+    for (int i = 0; i < floor.rooms().size(); i++) {
+      if (floor.rooms().get(i).id().equals(room.id())) {
+        return i;
+      }
+    }
+    throw new IllegalArgumentException("no room of this floor: " + room.id());
+  }
+
   /** What the floor is levelled to. */
   public Levels levels() {
     return levels;
@@ -132,10 +158,9 @@ public final class DepthField implements Depths {
     return rule.above(x, y, elevation);
   }
 
-  /** What is ground off in a part of a room. */
+  /** What is ground off in a part that was cut from a room. */
   Fill ground(int room, Polygon part) {
-    Plane plane = lowered(room);
-    Prisms under = floor.under(plane.elevation(), plane.slopeX(), plane.slopeY(), room, part);
+    Prisms under = under(room, part);
     return new Fill(Math.max(0, under.cutArea()), Math.max(0, under.cutVolume()));
   }
 
@@ -242,6 +267,7 @@ public final class DepthField implements Depths {
   public Grid grid() {
     double[] depths = new double[floor.columns() * floor.rows()];
     for (int row = 0; row < floor.rows(); row++) {
+      Stopped.ifInterrupted();
       for (int column = 0; column < floor.columns(); column++) {
         depths[row * floor.columns() + column] = gridDepth(floor.centre(column, row));
       }
@@ -278,6 +304,14 @@ public final class DepthField implements Depths {
 
   /** What is poured over each of many equally likely floors; the target stays. */
   public VolumeDraws volumes(FloorResiduals residuals) {
-    return new DrawIntegrator(floor, rule, residuals).draws(byRoom);
+    return volumes(DrawnFloor.of(floor, residuals));
+  }
+
+  /** The same over this floor as it was sorted before, which saves that for the next target. */
+  public VolumeDraws volumes(DrawnFloor drawn) {
+    if (drawn.floor() != floor) {
+      throw new IllegalArgumentException("drawn about another floor");
+    }
+    return new DrawIntegrator(drawn, rule).draws(byRoom);
   }
 }

@@ -1,5 +1,6 @@
 package dev.fillplane.depth;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.surface.FloorPoints;
 import dev.fillplane.surface.FloorSample;
 import dev.fillplane.surface.Spots;
@@ -85,6 +86,7 @@ public final class GroundAreas {
   private double[] heights() {
     double[] heights = new double[floor.columns() * floor.rows()];
     for (int row = 0; row < floor.rows(); row++) {
+      Stopped.ifInterrupted();
       for (int column = 0; column < floor.columns(); column++) {
         int node = floor.centre(column, row);
         heights[row * floor.columns() + column] =

@@ -1,5 +1,6 @@
 package dev.fillplane.estimate;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.supply.BagOdds;
 import org.apache.commons.math3.special.Erf;
 
@@ -26,6 +27,7 @@ final class LotSums {
   /** Adds a unit. */
   void add(UnitNeed unit) {
     for (int node = 0; node < NODES; node++) {
+      Stopped.ifInterrupted();
       double yield = BagOdds.lotYield(STEP * node - REACH);
       double sum = 0;
       double squares = 0;
@@ -62,6 +64,7 @@ final class LotSums {
     double squares = 0;
     double weights = 0;
     for (int node = 0; node < NODES; node++) {
+      Stopped.ifInterrupted();
       double weight = weight(STEP * node - REACH);
       squares += weight * (means[node] - mean) * (means[node] - mean);
       weights += weight;
@@ -74,6 +77,7 @@ final class LotSums {
     double sum = 0;
     double weights = 0;
     for (int node = 0; node < NODES; node++) {
+      Stopped.ifInterrupted();
       double weight = weight(STEP * node - REACH);
       sum += weight * values[node];
       weights += weight;

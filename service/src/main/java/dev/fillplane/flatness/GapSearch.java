@@ -1,5 +1,6 @@
 package dev.fillplane.flatness;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.room.Position;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,6 +49,7 @@ final class GapSearch {
   void walk(Polygon room, Frame frame) {
     ScanLines scan = ScanLines.of(room, frame);
     for (double v : scan.lines(Straightedge.STEP)) {
+      Stopped.ifInterrupted();
       double[] runs = scan.runs(v);
       for (int run = 0; run < runs.length; run += 2) {
         if (runs[run + 1] - runs[run] >= shortest() - 2 * ScanLines.CLEARANCE) {

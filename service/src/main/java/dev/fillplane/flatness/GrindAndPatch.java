@@ -1,5 +1,6 @@
 package dev.fillplane.flatness;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.Measured;
 import java.util.ArrayList;
@@ -55,6 +56,7 @@ public record GrindAndPatch(
     List<Hollow> hollows = new ArrayList<>();
     double patch = 0;
     for (Polygon room : rooms) {
+      Stopped.ifInterrupted();
       Lattice above = Lattice.of(room, elevation, SPACING).aboveTrend();
       humps.addAll(Humps.of(above, room, half));
       Humps.of(above.upsideDown(), room, half).stream().map(Hollow::of).forEach(hollows::add);

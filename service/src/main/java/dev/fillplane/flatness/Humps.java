@@ -1,6 +1,7 @@
 package dev.fillplane.flatness;
 
 import dev.fillplane.depth.HighParts;
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.room.Position;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -51,6 +52,7 @@ final class Humps {
     List<Polygon> parts = HighParts.of(above.carried(), limit, room, above::onPlan);
     TreeMap<Integer, Group> byPart = new TreeMap<>();
     for (Group group : groups) {
+      Stopped.ifInterrupted();
       partOf(group.top(), parts).ifPresent(part -> byPart.merge(part, group, Group::and));
     }
     List<Hump> found = new ArrayList<>();

@@ -1,5 +1,6 @@
 package dev.fillplane.flatness;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.room.Position;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,6 +32,7 @@ public final class LineGaps {
     Set<Long> seen = new TreeSet<>();
     List<Gap> found = new ArrayList<>();
     for (int first = 0; steps > 1 && first + steps < heights.length; first++) {
+      Stopped.ifInterrupted();
       window.forEachHollow(
           heights,
           first,
@@ -62,6 +64,7 @@ public final class LineGaps {
     int steps = steps(line, length);
     HullGap window = new HullGap(steps + 1);
     for (int first = 0; steps > 1 && first + steps < heights.length; first++) {
+      Stopped.ifInterrupted();
       double[] worst = {0, allowed.applyAsDouble(length)};
       window.forEachHollow(
           heights,

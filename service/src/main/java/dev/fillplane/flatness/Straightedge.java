@@ -1,5 +1,6 @@
 package dev.fillplane.flatness;
 
+import dev.fillplane.finding.Stopped;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
@@ -70,6 +71,7 @@ public final class Straightedge {
     GapSearch search = new GapSearch(elevation, limit, margin);
     for (Polygon room : rooms) {
       for (int direction = 0; direction < DIRECTIONS; direction++) {
+        Stopped.ifInterrupted();
         search.walk(room, Frame.of(room, Math.PI * direction / DIRECTIONS));
       }
     }

@@ -1,6 +1,5 @@
 package dev.fillplane.job;
 
-import dev.fillplane.estimate.PooledOrder;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -105,19 +104,16 @@ final class JobStore {
                 : Optional.of(UnitTable.rows(connection, id, from, most)));
   }
 
-  Optional<JobOrder> order(String caller, String id) {
-    Optional<JobRow> job = database.run(connection -> find(connection, caller, id));
-    if (job.isEmpty()) {
-      return Optional.empty();
-    }
-    JobTerms terms = job.get().terms();
-    List<PooledOrder.Ordered> needs = database.run(connection -> UnitTable.needs(connection, id));
-    return Optional.of(
-        new JobOrder(
-            terms.confidence(),
-            needs.size(),
-            job.get().units(),
-            PooledOrder.of(needs, terms.confidence(), terms.deliveries())));
+  Optional<JobNeeds> needs(String caller, String id) {
+    return database.run(
+        connection -> {
+          Optional<JobRow> job = find(connection, caller, id);
+          return job.isEmpty()
+              ? Optional.empty()
+              : Optional.of(
+                  new JobNeeds(
+                      job.get().terms(), job.get().units(), UnitTable.needs(connection, id)));
+        });
   }
 
   /** Cancels a job that has not ended, forgets one that has; false if there is none. */
@@ -129,7 +125,9 @@ final class JobStore {
             return false;
           }
           JobTasks.drop(connection, id);
-          if (!JobTable.end(connection, id, true, now, now.plus(kept))) {
+          // All units may be done though nobody has noted the end yet; then there is no cancelling.
+          if (!UnitTable.someWait(connection, id)
+              || !JobTable.end(connection, id, true, now, now.plus(kept))) {
             JobTable.delete(connection, id);
           }
           return true;

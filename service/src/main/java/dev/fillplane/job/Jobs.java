@@ -48,7 +48,7 @@ public final class Jobs implements AutoCloseable {
           return;
         } catch (StoreException e) {
           if (!told.equals(e.getMessage())) {
-            LOG.warn("{}", e.getMessage(), e.getCause());
+            LOG.warn("{} {}", settings.store(), e.getMessage(), e.getCause());
             told = e.getMessage();
           }
         }
@@ -88,9 +88,9 @@ public final class Jobs implements AutoCloseable {
     return opened().flatMap(open -> open.store().rows(caller, id, from, most));
   }
 
-  /** The order for a job of the caller. */
-  public Optional<JobOrder> order(String caller, String id) {
-    return opened().flatMap(open -> open.store().order(caller, id));
+  /** What the order for a job of the caller is made of. */
+  public Optional<JobNeeds> needs(String caller, String id) {
+    return opened().flatMap(open -> open.store().needs(caller, id));
   }
 
   /** Cancels a job of the caller, or forgets it where it has ended; false if there is none. */

@@ -4,6 +4,9 @@ package dev.fillplane.job;
 @FunctionalInterface
 public interface UnitPlanner {
 
-  /** The plan, or the problem that there is none; the same for the same body. */
+  /**
+   * The plan, or the problem that there is none; the same for the same body. Throws where it was
+   * kept from planning; the unit comes again later.
+   */
   UnitAnswer plan(byte[] body);
 }

@@ -3,6 +3,7 @@ package dev.fillplane.plan;
 import dev.fillplane.depth.DepthField;
 import dev.fillplane.depth.GroundArea;
 import dev.fillplane.depth.Levels;
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.supply.BagOdds;
 import java.util.ArrayList;
@@ -49,6 +50,7 @@ final class Savings {
     DepthField before = floor.under(levels);
     List<Saving> savings = new ArrayList<>();
     for (double height : units == UnitSystem.METRIC ? METRIC : US) {
+      Stopped.ifInterrupted();
       DepthField after = floor.loweredBy(height, levels);
       int bags = (int) Math.floor(bags(before) - bags(after));
       if (bags > 0 && after.grindArea() <= MOST_OF_FLOOR * before.area()) {

@@ -2,6 +2,7 @@ package dev.fillplane.plan;
 
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.material.Catalogue;
 import dev.fillplane.material.DataSheet;
 import dev.fillplane.quantity.Amount;
@@ -105,6 +106,7 @@ public final class SurveyPlanner {
     boolean least = request.wanted().isEmpty();
     int inside = 0;
     while (design.chosen().size() < MOST) {
+      Stopped.ifInterrupted();
       boolean edges = design.edgesChosen();
       boolean enough =
           byBags

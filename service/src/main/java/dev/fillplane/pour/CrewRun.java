@@ -1,5 +1,7 @@
 package dev.fillplane.pour;
 
+import dev.fillplane.finding.Stopped;
+
 /**
  * The pour as a run of events: whenever somebody gets free, the most urgent work that can be done
  * is taken, by who did the same before if possible. Nobody leaves work half done. The same floor,
@@ -35,6 +37,7 @@ final class CrewRun implements BatchTimes {
   private void run() {
     double now = 0;
     while (!site.done()) {
+      Stopped.ifInterrupted();
       begin(now);
       double next = Math.min(people.nextDone(), site.nextOpening(now));
       if (next == Double.POSITIVE_INFINITY) {

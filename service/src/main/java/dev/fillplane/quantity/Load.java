@@ -18,6 +18,11 @@ public final class Load {
         Dimension.SURFACE_LOAD.unit(UnitSystem.US).toSi(pounds), Dimension.SURFACE_LOAD);
   }
 
+  /** The mass in kg on every square metre that weighs so much. */
+  public static double massPerArea(Amount load) {
+    return load.si() / GRAVITY;
+  }
+
   /** Whether a load is more than its limit. */
   public static boolean isOver(Amount load, Amount limit) {
     return load.si() > limit.si();

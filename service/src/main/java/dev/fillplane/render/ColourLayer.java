@@ -1,5 +1,7 @@
 package dev.fillplane.render;
 
+import dev.fillplane.finding.Stopped;
+
 /** Depths in colours, cut at the outlines; what is not poured is hatched on white. */
 final class ColourLayer {
 
@@ -19,6 +21,7 @@ final class ColourLayer {
     Bands bands = new Bands(sheet.plan().depth().grid(), sheet.view());
     int first = sheet.classes().first() + (sheet.partlyBare() ? 0 : 1);
     for (int i = first; i < sheet.classes().count(); i++) {
+      Stopped.ifInterrupted();
       PathData path = bands.from(sheet.classes().from(i));
       if (!path.isEmpty()) {
         svg.leaf("path", "fill", sheet.classes().colour(i), "d", path);

@@ -36,7 +36,7 @@ public final class DepthMap {
     this(request, plan, Layer.USUAL, Frame.SCREEN);
   }
 
-  private DepthMap(PlanRequest request, Plan plan, Set<Layer> layers, Frame frame) {
+  DepthMap(PlanRequest request, Plan plan, Set<Layer> layers, Frame frame) {
     layout = Layout.of(request.rooms(), frame);
     sheet = Sheet.of(request, plan, layout.view(), layout.mapArea(), layers);
     readings = new ReadingLayer(sheet);

@@ -17,9 +17,6 @@ import java.util.OptionalInt;
 /** What the unit is, whether the pour holds, the five numbers that matter, and the map. */
 final class FirstPage {
 
-  /** What stands above the map takes so much of the page, mm. */
-  private static final double ABOVE_MAP = 90;
-
   /** Size of the numbers and the width that there is for them, pt. */
   private static final double LARGE = 22;
 
@@ -50,7 +47,11 @@ final class FirstPage {
 
   /** Whether the paper is turned for it. */
   static boolean isTurned(PageInput input) {
-    return Frame.page(Layout.extent(input.request().rooms())) == Frame.TURNED_PAGE;
+    return frame(input).isTurned();
+  }
+
+  private static Frame frame(PageInput input) {
+    return Frame.page(Layout.extent(input.request().rooms()), input.paper());
   }
 
   private void titleBlock() {
@@ -104,13 +105,13 @@ final class FirstPage {
   }
 
   private void numbers() {
-    html.open("ul", "class", "five");
+    html.open("div", "class", "five", "role", "list");
     bags();
     water();
     time();
     people();
     start();
-    html.close("ul");
+    html.close("div");
   }
 
   private void bags() {
@@ -132,9 +133,11 @@ final class FirstPage {
             ? "better " + figures.temperature(needed.getAsDouble())
             : "as the data sheet wants it";
     number(
-        "Water per batch, at " + figures.temperature(temperature),
+        "Water per batch",
         figures.water(plan.mix().waterPerBatch()),
-        needed.isPresent() ? better : "see the warnings");
+        "at "
+            + figures.temperature(temperature)
+            + (needed.isPresent() ? ", " + better : ", see the warnings"));
   }
 
   private void time() {
@@ -184,20 +187,19 @@ final class FirstPage {
   }
 
   private void number(String name, String value, String more) {
-    html.open("li");
+    html.open("div", "role", "listitem");
     html.text("span", name, "class", "name");
     html.text("strong", value, "class", Lettering.width(value, LARGE) > CELL ? "long" : "short");
     html.text("span", more, "class", "more");
-    html.close("li");
+    html.close("div");
   }
 
   private void map() {
     html.open("div", "class", "picture");
     Paper paper = input.paper();
-    boolean turned = isTurned(input);
-    double across = turned ? paper.turnedAcross() : paper.across();
-    double down = (turned ? paper.turnedDown() : paper.down()) - ABOVE_MAP;
-    Frame frame = turned ? Frame.TURNED_PAGE : Frame.PAGE;
+    Frame frame = frame(input);
+    double across = frame.isTurned() ? paper.turnedAcross() : paper.across();
+    double down = (frame.isTurned() ? paper.turnedDown() : paper.down()) - Frame.ABOVE;
     html.add(DepthMap.onPage(input.request(), plan, frame, across, down));
     html.close("div");
   }

@@ -8,27 +8,51 @@ import org.locationtech.jts.geom.Envelope;
  * @param width of the picture, px
  * @param edge kept free round it, px
  * @param head height of the title block, px; 0 for none
- * @param usual most height of the rooms, px
+ * @param usual most height of the rooms with what stands round them, px
  * @param high the same for rooms much higher than wide
+ * @param legend height that a legend below takes of it, px
  * @param fonts names of fonts, the first choice first
  */
-record Frame(double width, double edge, double head, double usual, double high, String fonts) {
+record Frame(
+    double width,
+    double edge,
+    double head,
+    double usual,
+    double high,
+    double legend,
+    String fonts) {
 
   /** A picture by itself. */
   static final Frame SCREEN =
-      new Frame(1100, 30, TitleBlock.HEIGHT, 900, 1500, "Arial, Helvetica, sans-serif");
+      new Frame(1100, 30, TitleBlock.HEIGHT, 900, 1500, 0, "Arial, Helvetica, sans-serif");
 
-  /** A picture on a page that tells the rest: narrower, so that its texts are larger on paper. */
-  static final Frame PAGE = new Frame(780, 3, 0, 560, 700, Paper.FONTS);
+  /** What stands above the map takes so much of a page, mm. */
+  static final double ABOVE = 90;
 
-  /** The same on a page that is turned, for floors that are much wider than high. */
-  static final Frame TURNED_PAGE = new Frame(1140, 3, 0, 230, 230, Paper.FONTS);
+  private static final double UPRIGHT = 780;
+  private static final double TURNED = 1140;
+  private static final double EDGE = 3;
 
-  private static final double WIDE = 2.5;
+  /** The page is turned where that makes the map so much larger. */
+  private static final double GAIN = 1.1;
 
-  /** The page for a floor of some extent. */
-  static Frame page(Envelope extent) {
-    return extent.getWidth() > WIDE * extent.getHeight() ? TURNED_PAGE : PAGE;
+  /**
+   * A picture on the first page of a sheet, which tells the rest: narrower, so that its texts are
+   * about 8 pt on paper, and turned for floors that are much wider than high.
+   */
+  static Frame page(Envelope extent, Paper paper) {
+    Frame upright = page(UPRIGHT, paper.across(), paper.down());
+    Frame turned = page(TURNED, paper.turnedAcross(), paper.turnedDown());
+    return Layout.scale(turned, extent) > GAIN * Layout.scale(upright, extent) ? turned : upright;
+  }
+
+  private static Frame page(double width, double across, double down) {
+    double height = (down - ABOVE) * width / across - 2 * EDGE - ScaleBar.HEIGHT;
+    return new Frame(width, EDGE, 0, height, height, Legend.below(width - 2 * EDGE), Paper.FONTS);
+  }
+
+  boolean isTurned() {
+    return width == TURNED;
   }
 
   /** Height at which the map begins, px. */

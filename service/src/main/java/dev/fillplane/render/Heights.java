@@ -1,6 +1,7 @@
 package dev.fillplane.render;
 
 import dev.fillplane.quantity.Dimension;
+import dev.fillplane.quantity.Inches;
 import dev.fillplane.quantity.Rounding;
 import dev.fillplane.quantity.UnitSystem;
 
@@ -8,8 +9,6 @@ import dev.fillplane.quantity.UnitSystem;
  * Writes heights, lengths and volumes as a person on site reads them: mm, or fractions of an inch.
  */
 final class Heights {
-
-  private static final int FRACTIONS = 16;
 
   private final UnitSystem units;
 
@@ -20,7 +19,7 @@ final class Heights {
   /** A height to 1 mm or 1/16 in, without its unit. */
   String bare(double height) {
     double value = Dimension.HEIGHT.unit(units).fromSi(height);
-    return metric() ? Markup.number(Rounding.toDecimals(value, 0)) : inches(value);
+    return metric() ? Markup.number(Rounding.toDecimals(value, 0)) : Inches.text(value);
   }
 
   /** The same with its unit. */
@@ -31,7 +30,7 @@ final class Heights {
   /** An elevation: to 0.1 mm or 1/16 in, with its unit. */
   String elevation(double elevation) {
     double value = Dimension.HEIGHT.unit(units).fromSi(elevation);
-    return (metric() ? Markup.number(Rounding.toDecimals(value, 1)) : inches(value)) + " " + unit();
+    return (metric() ? Markup.number(Rounding.toDecimals(value, 1)) : Inches.text(value)) + " " + unit();
   }
 
   String unit() {
@@ -45,20 +44,6 @@ final class Heights {
 
   boolean metric() {
     return units == UnitSystem.METRIC;
-  }
-
-  /** Whole inches and a fraction in its lowest terms. */
-  private static String inches(double inches) {
-    long parts = Math.round(Math.abs(inches) * FRACTIONS);
-    long whole = parts / FRACTIONS;
-    long rest = parts % FRACTIONS;
-    String sign = inches < 0 && parts > 0 ? "-" : "";
-    if (rest == 0) {
-      return sign + whole;
-    }
-    long common = Long.lowestOneBit(rest);
-    String fraction = rest / common + "/" + FRACTIONS / common;
-    return sign + (whole > 0 ? whole + " " : "") + fraction;
   }
 
   /** A volume of underlayment with its unit. */

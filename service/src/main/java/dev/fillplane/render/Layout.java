@@ -26,11 +26,9 @@ record Layout(Frame frame, View view, boolean legendBeside) {
 
   static Layout of(List<Room> rooms, Frame frame) {
     Envelope extent = extent(rooms);
-    double width = Math.max(SMALLEST_EXTENT, extent.getWidth());
-    double height = Math.max(SMALLEST_EXTENT, extent.getHeight());
-    boolean beside = scale(frame, width, height, false) < GAIN * scale(frame, width, height, true);
-    double scale = scale(frame, width, height, beside);
-    double left = frame.edge() + (across(frame, beside) - width * scale) / 2;
+    boolean beside = isBeside(frame, extent);
+    double scale = scale(frame, extent, beside);
+    double left = frame.edge() + (across(frame, beside) - width(extent) * scale) / 2;
     return new Layout(frame, new View(extent, scale, left, frame.top() + Sheet.MARGIN), beside);
   }
 
@@ -45,14 +43,32 @@ record Layout(Frame frame, View view, boolean legendBeside) {
     return extent;
   }
 
+  /** How large rooms of an extent become, px in a metre. */
+  static double scale(Frame frame, Envelope extent) {
+    return scale(frame, extent, isBeside(frame, extent));
+  }
+
+  private static boolean isBeside(Frame frame, Envelope extent) {
+    return scale(frame, extent, false) < GAIN * scale(frame, extent, true);
+  }
+
   private static double across(Frame frame, boolean beside) {
     return frame.width() - 2 * frame.edge() - (beside ? Legend.COLUMN : 0);
   }
 
-  private static double scale(Frame frame, double width, double height, boolean beside) {
-    double down = height > 3 * width ? frame.high() : frame.usual();
-    double most = (across(frame, beside) - 2 * Sheet.MARGIN) / width;
-    return Math.min(LARGEST_SCALE, Math.min(most, (down - 2 * Sheet.MARGIN) / height));
+  private static double scale(Frame frame, Envelope extent, boolean beside) {
+    double down = height(extent) > 3 * width(extent) ? frame.high() : frame.usual();
+    double free = down - 2 * Sheet.MARGIN - (beside ? 0 : frame.legend());
+    double most = (across(frame, beside) - 2 * Sheet.MARGIN) / width(extent);
+    return Math.min(LARGEST_SCALE, Math.min(most, free / height(extent)));
+  }
+
+  private static double width(Envelope extent) {
+    return Math.max(SMALLEST_EXTENT, extent.getWidth());
+  }
+
+  private static double height(Envelope extent) {
+    return Math.max(SMALLEST_EXTENT, extent.getHeight());
   }
 
   /** Where the map may have texts, px. */

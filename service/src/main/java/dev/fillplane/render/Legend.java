@@ -11,6 +11,9 @@ final class Legend {
   static final double ROW = 22;
   static final double COLUMN = 255;
 
+  /** Entries that a legend has, usually. */
+  private static final int USUAL = 18;
+
   private record Entry(Consumer<Markup> symbol, String text) {}
 
   private final List<Entry> entries = new ArrayList<>();
@@ -170,6 +173,11 @@ final class Legend {
 
   private void add(Consumer<Markup> symbol, String text) {
     entries.add(new Entry(symbol, text));
+  }
+
+  /** Height that a legend below a map of some width usually takes, px. */
+  static double below(double width) {
+    return 10 + ROW * Math.ceil(USUAL / Math.floor(width / COLUMN));
   }
 
   /** Its height in so many columns. */

@@ -9,7 +9,7 @@ public enum Paper {
   /** 8 1/2 by 11 in. */
   LETTER("letter", 215.9, 279.4);
 
-  static final String FONTS = "'DejaVu Sans', Verdana, Arial, sans-serif";
+  static final String FONTS = "'DejaVu Sans', Verdana, Arial, 'WenQuanYi Micro Hei', sans-serif";
 
   /** Free on three sides, mm. */
   private static final double MARGIN = 12;

@@ -21,13 +21,20 @@ public final class PourPage {
   /** Frame and padding of the verdict, left and right together, mm. */
   private static final double VERDICT_EDGES = 9;
 
+  private static final String BOXED =
+      Written.BOX
+          + " stands for a letter that this print has no font for. The names are whole on the same"
+          + " sheet as a web page (HTML) and in the plan (JSON).";
+
   private final PageInput input;
   private final boolean paged;
+  private final boolean boxed;
   private final Markup html = new Markup();
 
-  private PourPage(PageInput input, boolean paged) {
+  private PourPage(PageInput input, boolean paged, boolean boxed) {
     this.input = input;
     this.paged = paged;
+    this.boxed = boxed;
   }
 
   /**
@@ -40,12 +47,18 @@ public final class PourPage {
    */
   public static String write(PlanRequest request, Plan plan, Paper paper, Wording wording) {
     PageInput input = PageInput.of(request, plan, paper, wording);
-    return "<!DOCTYPE html>\n" + new PourPage(input, false).document();
+    return "<!DOCTYPE html>\n" + new PourPage(input, false, false).document();
   }
 
-  /** The same to be laid out in pages, with its foot on every one; without a document type. */
-  static String paged(PageInput input) {
-    return new PourPage(input, true).document().toString();
+  /**
+   * The same to be laid out in pages, with its foot on every one; without a document type. Its foot
+   * says so where the fonts of a sheet lack letters.
+   */
+  static Written paged(PageInput input) {
+    Written page = Written.of(new PourPage(input, true, false).document().toString());
+    return page.isWhole()
+        ? page
+        : Written.of(new PourPage(input, true, true).document().toString());
   }
 
   private Markup document() {
@@ -106,6 +119,9 @@ public final class PourPage {
             + "; "
             + input.figures().named()
             + ".");
+    if (boxed) {
+      html.text("p", BOXED);
+    }
     html.close(element);
   }
 

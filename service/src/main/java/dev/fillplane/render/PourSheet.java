@@ -23,11 +23,14 @@ import org.apache.pdfbox.pdmodel.PDDocument;
  *
  * <p>Nothing is loaded while it is laid out: no address is resolved, no script of a picture runs,
  * no font of the machine is looked for. It tells no date, and the same plan gives the same bytes.
- * The fonts have Latin, Greek and Cyrillic letters; of other scripts a name shows empty boxes.
+ * The fonts have Latin, Greek, Cyrillic, Hebrew, Arabic, Chinese, Japanese and Korean letters, not
+ * those of scripts that must be shaped by more than joining; what they lack is a box, and the foot
+ * says so.
  */
 public final class PourSheet {
 
   private static final String FAMILY = "DejaVu Sans";
+  private static final String EAST_ASIAN = "WenQuanYi Micro Hei";
 
   /** Stands for the moment at which other documents are made. */
   private static final long NO_MOMENT = 0;
@@ -44,7 +47,7 @@ public final class PourSheet {
    * @return a PDF document
    */
   public static byte[] write(PlanRequest request, Plan plan, Paper paper, Wording wording) {
-    String page = PourPage.paged(PageInput.of(request, plan, paper, wording));
+    Written page = PourPage.paged(PageInput.of(request, plan, paper, wording));
     try (PdfBoxRenderer renderer = renderer(page);
         PDDocument document = renderer.createPDFKeepOpen()) {
       return bytes(document);
@@ -53,16 +56,21 @@ public final class PourSheet {
     }
   }
 
-  private static PdfBoxRenderer renderer(String page) {
+  private static PdfBoxRenderer renderer(Written page) {
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.useFastMode();
     builder.usePdfUaAccessibility(true);
     builder.withProducer("Fillplane");
     builder.useFont(font(SheetFonts.regular()), FAMILY, 400, FontStyle.NORMAL, true);
     builder.useFont(font(SheetFonts.bold()), FAMILY, 700, FontStyle.NORMAL, true);
+    if (page.isEastAsian()) {
+      builder.useFont(font(SheetFonts.eastAsian()), EAST_ASIAN, 400, FontStyle.NORMAL, true);
+    }
+    builder.useUnicodeBidiSplitter(TextRuns::new);
+    builder.useUnicodeBidiReorderer(new Leftwards());
     builder.useSVGDrawer(new BatikSVGDrawer(SvgScriptMode.SECURE, SvgExternalResourceMode.SECURE));
     refuseAddresses(builder);
-    builder.withW3cDocument(SheetDocument.parse(page), null);
+    builder.withW3cDocument(SheetDocument.parse(page.text()), null);
     return builder.buildPdfRenderer();
   }
 

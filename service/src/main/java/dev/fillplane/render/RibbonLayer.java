@@ -4,14 +4,17 @@ import dev.fillplane.pour.PouredBay;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Predicate;
 import org.locationtech.jts.geom.Coordinate;
 
 /** Ribbons of the last pass: dashed edges, order numbers, the direction of travel of each bay. */
 final class RibbonLayer {
 
   private static final double ROOM_FOR_NUMBER = 26;
-  private static final double[] SHIFTS = {0, 11, -11, 20, -20, 32, -32, 48, -48};
+  private static final double[] SHIFTS = {0, 11, -11, 20, -20, 32, -32, 48, -48, 66, -66};
+  private static final double[] LEANS = {0, 4, -4, 8, -8, 12, -12, 18, -18};
+
+  /** Off the middle of a ribbon that its number does not fit on. */
+  private static final double BESIDE = 2;
 
   private final Sheet sheet;
   private final List<List<Strip>> bays;
@@ -114,27 +117,40 @@ final class RibbonLayer {
   }
 
   private void numberSurely(Strip strip) {
-    if (!number(strip, label -> sheet.labels().place(label))) {
-      number(strip, label -> sheet.labels().placeOverSymbols(label));
+    if (!number(strip, Labels.Over.NOTHING, true)
+        && !number(strip, Labels.Over.SYMBOLS, true)
+        && !number(strip, Labels.Over.SYMBOLS, false)) {
+      sheet.labels().near(label(strip, strip.middle()), BESIDE);
     }
   }
 
   void numberOthers() {
     for (List<Strip> bay : bays) {
       for (int i = every; i < bay.size() - 1; i += every) {
-        number(bay.get(i), label -> sheet.labels().place(label));
+        number(bay.get(i), Labels.Over.NOTHING, true);
       }
     }
   }
 
-  private static boolean number(Strip strip, Predicate<Label> place) {
-    for (double shift : SHIFTS) {
-      Coordinate at = strip.along(shift);
-      Label label = new Label(Integer.toString(strip.order()), at.x, at.y, Look.RIBBON);
-      if (strip.holds(at) && place.test(label)) {
-        return true;
+  /**
+   * In the middle, or along the ribbon; where it is narrow, leaning to one side.
+   *
+   * @param within whether it may lean no further than that its middle is on the ribbon
+   */
+  private boolean number(Strip strip, Labels.Over over, boolean within) {
+    for (double lean : LEANS) {
+      for (double shift : SHIFTS) {
+        Coordinate at = strip.at(shift, lean);
+        boolean holds = strip.holds(within ? at : strip.at(shift, 0));
+        if (holds && sheet.labels().place(label(strip, at), over)) {
+          return true;
+        }
       }
     }
     return false;
+  }
+
+  private static Label label(Strip strip, Coordinate at) {
+    return new Label(Integer.toString(strip.order()), at.x, at.y, Look.RIBBON);
   }
 }

@@ -62,7 +62,7 @@ final class RoomLayer {
   static void block(Sheet sheet, List<Position> ring) {
     Coordinate[] points = PathData.points(sheet.view(), ring);
     for (int i = 1; i < points.length; i++) {
-      sheet.labels().block(points[i - 1], points[i], WALL / 2);
+      sheet.labels().wall(points[i - 1], points[i]);
     }
   }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.LineSegment;
 
 /** Where the numbered pins and rails, the dams and the joints of the tables stand. */
 final class SetOutMap {
@@ -17,6 +18,9 @@ final class SetOutMap {
   private static final double HIGHEST = 560;
   private static final double LARGEST_SCALE = 120;
   private static final double SMALLEST_EXTENT = 0.01;
+
+  /** Where on a rail its number may stand. */
+  private static final double[] ALONG = {0.5, 0.4, 0.6, 0.25, 0.75};
 
   private final PageInput input;
   private final Sheet sheet;
@@ -38,6 +42,10 @@ final class SetOutMap {
 
   /** As large as fits into a box, mm. */
   static Markup onPage(PageInput input, double width, double height) {
+    return of(input).document(width, height);
+  }
+
+  static SetOutMap of(PageInput input) {
     SetOutMap map = new SetOutMap(input);
     map.rooms();
     OpeningLayer openings = new OpeningLayer(map.sheet);
@@ -47,7 +55,15 @@ final class SetOutMap {
     RoomLayer.name(map.sheet);
     map.numbers();
     openings.label();
-    return map.document(PictureSize.within(width, height, WIDTH, map.height));
+    return map;
+  }
+
+  Labels labels() {
+    return sheet.labels();
+  }
+
+  View view() {
+    return sheet.view();
   }
 
   /** Walls, and islands grey. */
@@ -86,11 +102,7 @@ final class SetOutMap {
 
   private void numbers() {
     for (Rail rail : input.plan().rails()) {
-      Coordinate from = at(rail.from());
-      Coordinate to = at(rail.to());
-      double x = (from.x + to.x) / 2;
-      double y = (from.y + to.y) / 2;
-      sheet.labels().placeOverSymbols(new Label("R" + rail.id(), x, y, Look.RAIL));
+      number(rail);
     }
     for (int i = 0; i < input.plan().pins().size(); i++) {
       Pin pin = input.plan().pins().get(i);
@@ -98,11 +110,26 @@ final class SetOutMap {
     }
   }
 
+  /** On the rail itself, in its middle if there is room. */
+  private void number(Rail rail) {
+    LineSegment line = new LineSegment(at(rail.from()), at(rail.to()));
+    for (double share : ALONG) {
+      Coordinate at = line.pointAlong(share);
+      Label label = new Label("R" + rail.id(), at.x, at.y, Look.RAIL);
+      if (sheet.labels().place(label, Labels.Over.SYMBOLS)) {
+        return;
+      }
+    }
+    Coordinate middle = line.midPoint();
+    sheet.labels().near(new Label("R" + rail.id(), middle.x, middle.y, Look.RAIL), 6);
+  }
+
   private Coordinate at(Position position) {
     return sheet.view().at(position.x(), position.y());
   }
 
-  private Markup document(PictureSize size) {
+  private Markup document(double mostAcross, double mostDown) {
+    PictureSize size = PictureSize.within(mostAcross, mostDown, WIDTH, height);
     Markup svg = size.open(WIDTH, height, "set-out", "Where pins, rails and dams stand", told());
     svg.add(map).add(sheet.labels().write());
     return svg.close("svg");

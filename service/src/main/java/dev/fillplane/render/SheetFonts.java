@@ -1,11 +1,15 @@
 package dev.fillplane.render;
 
 import com.openhtmltopdf.util.XRLog;
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.awt.GraphicsEnvironment;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import org.apache.fontbox.FontBoxFont;
+import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -17,18 +21,36 @@ import org.apache.pdfbox.pdmodel.font.PDCIDSystemInfo;
 import org.apache.pdfbox.pdmodel.font.PDFontDescriptor;
 
 /**
- * The fonts of a sheet, read at its first use. PDFBox would read every font of the machine for
- * those of a form, which a sheet has not; it is given ours in their place, once for the whole
- * process, and what the layout says to itself is not logged.
+ * The fonts of a sheet, read at its first use and told to Java, which draws the texts of pictures.
+ * PDFBox would read every font of the machine for those of a form, which a sheet has not; it is
+ * given ours in their place, once for the whole process, and what the layout says to itself is not
+ * logged.
  */
 final class SheetFonts {
 
   private static final byte[] REGULAR = read("fonts/DejaVuSans.ttf");
   private static final byte[] BOLD = read("fonts/DejaVuSans-Bold.ttf");
+  private static final CmapLookup LETTERS;
+  private static final CmapLookup BOLD_LETTERS;
 
   static {
     XRLog.setLoggingEnabled(false);
-    FontMappers.set(new Ours(parse(REGULAR)));
+    TrueTypeFont regular = parse(REGULAR);
+    FontMappers.set(new Ours(regular));
+    register(REGULAR);
+    register(BOLD);
+    LETTERS = letters(regular);
+    BOLD_LETTERS = letters(parse(BOLD));
+  }
+
+  /** Chinese, Japanese and Korean, read when a sheet first needs it. */
+  private static final class EastAsian {
+    static final byte[] FONT = read("fonts/WenQuanYiMicroHei.ttf");
+    static final CmapLookup LETTERS = letters(parse(FONT));
+
+    static {
+      register(FONT);
+    }
   }
 
   private SheetFonts() {}
@@ -39,6 +61,39 @@ final class SheetFonts {
 
   static byte[] bold() {
     return BOLD;
+  }
+
+  static byte[] eastAsian() {
+    return EastAsian.FONT;
+  }
+
+  /** Whether regular and bold letters are there. */
+  static boolean holds(int letter) {
+    return LETTERS.getGlyphId(letter) > 0 && BOLD_LETTERS.getGlyphId(letter) > 0;
+  }
+
+  static boolean holdsEastAsian(int letter) {
+    return EastAsian.LETTERS.getGlyphId(letter) > 0;
+  }
+
+  /** For the texts of pictures, which Java draws. */
+  private static void register(byte[] font) {
+    try {
+      GraphicsEnvironment.getLocalGraphicsEnvironment()
+          .registerFont(Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(font)));
+    } catch (FontFormatException e) {
+      throw new IllegalStateException("a font of ours cannot be read", e);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static CmapLookup letters(TrueTypeFont font) {
+    try {
+      return font.getUnicodeCmapLookup();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static byte[] read(String name) {

@@ -49,15 +49,18 @@ final class SpotLayer {
     Highest high = sheet.plan().depth().highest();
     double depth = sheet.depth(high.x(), high.y(), high.elevation());
     String over = depth < 0 ? " over target" : "";
-    near("HIGH SPOT " + sheet.heights().full(Math.abs(depth)) + over, high.x(), high.y());
+    near("HIGH", sheet.heights().full(Math.abs(depth)) + over, high.x(), high.y());
     if (isPoured()) {
       Deepest low = sheet.plan().depth().deepest();
-      near("LOW SPOT " + sheet.heights().full(low.depth()), low.x(), low.y());
+      near("LOW", sheet.heights().full(low.depth()), low.x(), low.y());
     }
   }
 
-  private void near(String text, double x, double y) {
-    sheet.labels().near(sheet.label(text, x, y, Look.SPOT), REACH + 1);
+  /** With fewer words where the room is small. */
+  private void near(String kind, String height, double x, double y) {
+    Label label = sheet.label(kind + " SPOT " + height, x, y, Look.SPOT);
+    Label shorter = sheet.label(kind + " " + height, x, y, Look.SPOT);
+    sheet.labels().near(label, REACH + 1, shorter, sheet.label(height, x, y, Look.SPOT));
   }
 
   void labelProbes() {

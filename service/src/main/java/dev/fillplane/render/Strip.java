@@ -38,9 +38,10 @@ record Strip(int order, List<Coordinate[]> rings, Coordinate middle, Vector2D ac
     return vector.length() > 0 ? vector.normalize() : new Vector2D(1, 0);
   }
 
-  /** A place so many px along the ribbon from its middle. */
-  Coordinate along(double shift) {
-    return across.rotateByQuarterCircle(1).multiply(shift).translate(middle);
+  /** A place so many px along the ribbon from its middle, and so many across it. */
+  Coordinate at(double along, double aside) {
+    Vector2D shift = across.rotateByQuarterCircle(1).multiply(along).add(across.multiply(aside));
+    return shift.translate(middle);
   }
 
   boolean holds(Coordinate at) {

@@ -2,6 +2,7 @@ package dev.fillplane.room;
 
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import java.util.List;
@@ -42,6 +43,7 @@ public final class FeatureCheck {
     boolean outlinesHold = !findings.hasErrors();
     Floorplan plan = outlinesHold && !features.isEmpty() ? new Floorplan(rooms) : null;
     for (int i = 0; i < features.size(); i++) {
+      Stopped.ifInterrupted();
       FeatureCheck check = new FeatureCheck(place.at(i), findings);
       int before = findings.size();
       check.shape(features.get(i));

@@ -2,6 +2,7 @@ package dev.fillplane.room;
 
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import java.util.List;
@@ -75,6 +76,7 @@ final class OutlineCheck {
 
   private boolean closed(List<Position> ring, Place there) {
     for (int p = 0; p < ring.size(); p++) {
+      Stopped.ifInterrupted();
       if (!near(ring.get(p))) {
         findings.error(
             "outline-too-far",

@@ -2,6 +2,7 @@ package dev.fillplane.room;
 
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import java.util.HashMap;
@@ -50,6 +51,7 @@ public final class RoomCheck {
   private void check() {
     Set<String> ids = new HashSet<>();
     for (int r = 0; r < rooms.size(); r++) {
+      Stopped.ifInterrupted();
       String id = rooms.get(r).id();
       if (!ids.add(id)) {
         findings.error("room-repeated", place.at(r).at("id"), "room", id);
@@ -58,6 +60,7 @@ public final class RoomCheck {
     Map<Integer, Polygon> valid = new HashMap<>();
     STRtree tree = new STRtree();
     for (int r = 0; r < rooms.size(); r++) {
+      Stopped.ifInterrupted();
       Room room = rooms.get(r);
       int number = r;
       new OutlineCheck(room, place.at(r).at("outline"), findings)
@@ -75,6 +78,7 @@ public final class RoomCheck {
 
   private void overlaps(Map<Integer, Polygon> valid, STRtree tree) {
     for (int r = 0; r < rooms.size(); r++) {
+      Stopped.ifInterrupted();
       if (valid.containsKey(r)) {
         Set<Integer> earlier = new TreeSet<>();
         for (Object near : tree.query(valid.get(r).getEnvelopeInternal())) {

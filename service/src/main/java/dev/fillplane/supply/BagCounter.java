@@ -21,10 +21,12 @@ public final class BagCounter {
   public static final double MOST_AREA = 1e6;
 
   private static final Place ROOT = Place.root();
-  private static final long SEED = 1;
 
   /** Thicknesses that stand for a range. */
   private static final int THICKNESSES = 64;
+
+  /** The same for every count, so drawn once. */
+  private static final PlacingErrors ERRORS = PlacingErrors.draw(THICKNESSES, 1);
 
   private final Findings findings = new Findings();
   private final BagCountRequest request;
@@ -58,7 +60,7 @@ public final class BagCounter {
     double[] areas = new double[THICKNESSES];
     Arrays.fill(areas, area);
     double[] volumes = range.volumes(area, THICKNESSES);
-    Bags bags = BagOdds.of(volumes, areas, sheet, request.confidence(), SEED);
+    Bags bags = BagOdds.of(volumes, areas, sheet, request.confidence(), ERRORS);
     return new BagCount(
         bags,
         fill,

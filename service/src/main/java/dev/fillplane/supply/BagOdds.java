@@ -1,9 +1,7 @@
 package dev.fillplane.supply;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.material.DataSheet;
-import java.util.Arrays;
-import java.util.SplittableRandom;
-import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 
 /**
  * How many bags a pour takes, with odds: the survey's realisations of the volume, widened by what
@@ -48,9 +46,6 @@ public final class BagOdds {
   /** Least order as a multiple of the likely bags. */
   public static final double LEAST_RESERVE = 1.05;
 
-  /** Placings drawn in all, at least; enough for a steady tenth percentile. */
-  private static final int DRAWS = 4096;
-
   /** A lot never yields less than this share of the sheet, however odd the draw. */
   private static final double LEAST_YIELD = 0.8;
 
@@ -60,15 +55,7 @@ public final class BagOdds {
   /** Placing and texture both raise the whole wet area, so that one error stands for both. */
   private static final double HEIGHT_ERROR = Math.hypot(PLACING_ERROR, TEXTURE_ERROR);
 
-  private final DataSheet sheet;
-  private final SplittableRandom random;
-  private final double lotError;
-
-  private BagOdds(DataSheet sheet, long seed, double lotError) {
-    this.sheet = sheet;
-    this.random = new SplittableRandom(seed);
-    this.lotError = lotError;
-  }
+  private BagOdds() {}
 
   /**
    * Counts bags.
@@ -81,6 +68,21 @@ public final class BagOdds {
    */
   public static Bags of(
       double[] volumes, double[] wetAreas, DataSheet sheet, double confidence, long seed) {
+    return of(
+        volumes,
+        wetAreas,
+        sheet,
+        confidence,
+        PlacingErrors.draw(Math.max(1, volumes.length), seed));
+  }
+
+  /** The same with errors that were drawn before for as many realisations. */
+  static Bags of(
+      double[] volumes,
+      double[] wetAreas,
+      DataSheet sheet,
+      double confidence,
+      PlacingErrors errors) {
     if (volumes.length == 0 || volumes.length != wetAreas.length) {
       throw new IllegalArgumentException(
           volumes.length + " volumes and " + wetAreas.length + " areas");
@@ -88,7 +90,7 @@ public final class BagOdds {
     if (!(confidence > 0 && confidence < 1)) {
       throw new IllegalArgumentException("no confidence: " + confidence);
     }
-    return bags(new BagOdds(sheet, seed, 1).needs(volumes, wetAreas), confidence);
+    return bags(needs(volumes, wetAreas, sheet, errors), confidence);
   }
 
   /** The likely bags for a part of the pour, rounded up; 0 where nothing is poured. */
@@ -98,7 +100,7 @@ public final class BagOdds {
 
   /** The same, not rounded. */
   public static double expected(double volume, double wetArea, DataSheet sheet) {
-    return new BagOdds(sheet, 0, 1).need(volume, wetArea, 0, 0, 0);
+    return volume > 0 ? need(volume, wetArea, sheet.yieldPerBag(), 0, 0, 0) : 0;
   }
 
   /**
@@ -119,13 +121,11 @@ public final class BagOdds {
    */
   public static double[] inUsualLot(
       double[] volumes, double[] wetAreas, DataSheet sheet, int count, long seed) {
-    double[] needs = new BagOdds(sheet, seed, 0).needs(volumes, wetAreas);
-    Arrays.sort(needs);
-    Percentile percentile = new Percentile().withEstimationType(Percentile.EstimationType.R_7);
-    percentile.setData(needs);
+    PlacingErrors errors = PlacingErrors.draw(volumes.length, seed).inUsualLot();
+    Quantiles needs = new Quantiles(needs(volumes, wetAreas, sheet, errors));
     double[] even = new double[count];
     for (int i = 0; i < count; i++) {
-      even[i] = percentile.evaluate(100 * (i + 0.5) / count);
+      even[i] = needs.at((i + 0.5) / count);
     }
     return even;
   }
@@ -137,47 +137,63 @@ public final class BagOdds {
     return Math.max(LEAST_YIELD, 1 - YIELD_ERROR * lot);
   }
 
-  private double[] needs(double[] volumes, double[] wetAreas) {
-    int pairs = (DRAWS / 2 + volumes.length - 1) / volumes.length;
-    double[] needs = new double[2 * pairs * volumes.length];
-    int next = 0;
+  private static double[] needs(
+      double[] volumes, double[] wetAreas, DataSheet sheet, PlacingErrors errors) {
+    int count = errors.count();
+    int each = count / volumes.length;
+    double[] needs = new double[2 * count];
     for (int i = 0; i < volumes.length; i++) {
-      for (int pair = 0; pair < pairs; pair++) {
-        double height = random.nextGaussian();
-        double lot = lotError * random.nextGaussian();
-        double waste = random.nextGaussian();
-        needs[next++] = need(volumes[i], wetAreas[i], height, lot, waste);
-        needs[next++] = need(volumes[i], wetAreas[i], -height, -lot, -waste);
+      Stopped.ifInterrupted();
+      if (volumes[i] > 0) {
+        int from = i * each;
+        fill(volumes[i], wetAreas[i], sheet.yieldPerBag(), errors, 1, from, from + each, needs);
+        fill(volumes[i], wetAreas[i], sheet.yieldPerBag(), errors, -1, from, from + each, needs);
       }
     }
     return needs;
   }
 
-  /** Bags, not rounded, with standard normal errors of height, of the lot and of waste. */
-  private double need(double volume, double wetArea, double height, double lot, double waste) {
-    if (!(volume > 0)) {
-      return 0;
+  /** The needs of the placings {@code from} to before {@code to}; mirror images stand behind. */
+  private static void fill(
+      double volume,
+      double wetArea,
+      double yield,
+      PlacingErrors errors,
+      int sign,
+      int from,
+      int to,
+      double[] needs) {
+    double[] height = errors.height();
+    double[] lot = errors.lot();
+    double[] waste = errors.waste();
+    int shift = sign > 0 ? 0 : errors.count();
+    for (int i = from; i < to; i++) {
+      needs[shift + i] =
+          need(volume, wetArea, yield, sign * height[i], sign * lot[i], sign * waste[i]);
     }
+  }
+
+  /** Bags, not rounded, with standard normal errors of height, of the lot and of waste. */
+  private static double need(
+      double volume, double wetArea, double yield, double height, double lot, double waste) {
     double higher = PLACING_BIAS + TEXTURE_DEPTH + HEIGHT_ERROR * height;
     double placed = Math.max(0, volume + wetArea * higher);
-    double bag = sheet.yieldPerBag() * lotYield(lot);
+    double bag = yield * lotYield(lot);
     return placed
         * (1 + Math.max(0, SITE_WASTE + WASTE_ERROR * waste))
         / (bag * (1 - BARREL_RESIDUE));
   }
 
   private static Bags bags(double[] needs, double confidence) {
-    Arrays.sort(needs);
-    Percentile percentile = new Percentile().withEstimationType(Percentile.EstimationType.R_7);
-    percentile.setData(needs);
-    int likely = whole(percentile.evaluate(50));
-    int sure = whole(percentile.evaluate(100 * confidence));
+    Quantiles quantiles = new Quantiles(needs);
+    int likely = whole(quantiles.at(0.5));
+    int sure = whole(quantiles.at(confidence));
     int order = Math.max(sure, whole(LEAST_RESERVE * likely));
     return new Bags(
         likely,
-        whole(percentile.evaluate(10)),
+        whole(quantiles.at(0.1)),
         likely,
-        whole(percentile.evaluate(90)),
+        whole(quantiles.at(0.9)),
         order,
         leftOver(needs, order));
   }

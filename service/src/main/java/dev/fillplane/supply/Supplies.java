@@ -96,7 +96,7 @@ public final class Supplies {
 
   private RoomQuantity room(Room room) {
     Polygon outline = room.outline().polygon();
-    Fill fill = depths.within(outline);
+    Fill fill = depths.within(room, outline);
     return new RoomQuantity(
         room.id(),
         outline.getArea(),

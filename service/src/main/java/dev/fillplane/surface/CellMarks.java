@@ -52,25 +52,22 @@ final class CellMarks {
     return lastRow;
   }
 
-  /** The cells of a row that lie in the polygon. */
-  int[] inside(int row) {
-    return cells(row, INSIDE);
+  int firstColumn() {
+    return firstColumn;
   }
 
-  /** The cells of a row that its edge may cut. */
-  int[] cut(int row) {
-    return cells(row, CUT);
+  int lastColumn() {
+    return lastColumn;
   }
 
-  private int[] cells(int row, byte mark) {
-    int[] cells = new int[lastColumn - firstColumn + 1];
-    int n = 0;
-    for (int column = firstColumn; column <= lastColumn; column++) {
-      if (marks[index(column, row)] == mark) {
-        cells[n++] = row * lattice.columns() + column;
-      }
-    }
-    return Arrays.copyOf(cells, n);
+  /** Whether a cell lies in the polygon. */
+  boolean isInside(int column, int row) {
+    return marks[index(column, row)] == INSIDE;
+  }
+
+  /** Whether the edge may cut a cell. */
+  boolean isCut(int column, int row) {
+    return marks[index(column, row)] == CUT;
   }
 
   private int index(int column, int row) {

@@ -10,43 +10,52 @@ final class CellSums {
 
   private final Lattice lattice;
   private final int[] slot;
-  private final double[][] moments;
+  private final int[] cell;
+  private final double[] area;
+  private final double[] momentX;
+  private final double[] momentY;
+  private final double[] volume;
   private int used;
 
   CellSums(Lattice lattice, int most) {
     this.lattice = lattice;
     slot = new int[lattice.cells()];
-    moments = new double[4][most];
+    cell = new int[most];
+    area = new double[most];
+    momentX = new double[most];
+    momentY = new double[most];
+    volume = new double[most];
   }
 
-  void add(int cell, double area, double x, double y, double elevation) {
-    if (slot[cell] == 0) {
-      slot[cell] = ++used;
+  void add(int toCell, double part, double x, double y, double elevation) {
+    if (slot[toCell] == 0) {
+      cell[used] = toCell;
+      slot[toCell] = ++used;
     }
-    int i = slot[cell] - 1;
-    moments[0][i] += area;
-    moments[1][i] += area * x;
-    moments[2][i] += area * y;
-    moments[3][i] += area * elevation;
+    int i = slot[toCell] - 1;
+    area[i] += part;
+    momentX[i] += part * x;
+    momentY[i] += part * y;
+    volume[i] += part * elevation;
   }
 
-  FloorCells cells() {
-    double[][] kept = new double[4][used];
+  /** The cells in the order in which they came; moments become means in place. */
+  RoomCells cells() {
     int n = 0;
     for (int i = 0; i < used; i++) {
-      double area = moments[0][i];
-      if (area > SLIVER * lattice.cell() * lattice.cell()) {
-        kept[0][n] = lattice.originX() + moments[1][i] / area;
-        kept[1][n] = lattice.originY() + moments[2][i] / area;
-        kept[2][n] = area;
-        kept[3][n++] = moments[3][i] / area;
+      if (area[i] > SLIVER * lattice.cell() * lattice.cell()) {
+        cell[n] = cell[i];
+        momentX[n] = momentX[i] / area[i];
+        momentY[n] = momentY[i] / area[i];
+        volume[n] = volume[i] / area[i];
+        area[n++] = area[i];
       }
     }
-    int count = n;
-    return new FloorCells(
-        Arrays.copyOf(kept[0], count),
-        Arrays.copyOf(kept[1], count),
-        Arrays.copyOf(kept[2], count),
-        Arrays.copyOf(kept[3], count));
+    return new RoomCells(
+        Arrays.copyOf(cell, n),
+        Arrays.copyOf(momentX, n),
+        Arrays.copyOf(momentY, n),
+        Arrays.copyOf(area, n),
+        Arrays.copyOf(volume, n));
   }
 }

@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
@@ -92,6 +93,7 @@ final class CovarianceFit {
     double best = from;
     double bestValue = function.value(from);
     for (int i = 1; i <= steps && width > 0; i++) {
+      Stopped.ifInterrupted();
       double at = from + i * width;
       double value = function.value(at);
       if (better(value, bestValue)) {

@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import org.tinfour.common.IIncrementalTinNavigator;
 import org.tinfour.interpolation.NaturalNeighborInterpolator;
 
@@ -24,6 +25,7 @@ final class Crowd {
     NaturalNeighborInterpolator neighbours = new NaturalNeighborInterpolator(triangulation.tin());
     long left = (long) MANY * ACROSS * ACROSS;
     for (int i = 0; i < ACROSS * ACROSS && left >= 0; i++) {
+      Stopped.ifInterrupted();
       double x = box.west() + (i % ACROSS + 0.5) / ACROSS * (box.east() - box.west());
       double y = box.south() + (i / ACROSS + 0.5) / ACROSS * (box.north() - box.south());
       if (navigator.isPointInsideTin(x, y)) {

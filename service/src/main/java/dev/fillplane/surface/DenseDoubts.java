@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.PriorityQueue;
@@ -40,6 +41,7 @@ final class DenseDoubts {
     IIncrementalTinNavigator navigator = triangulation.tin().getNavigator();
     int found = 0;
     for (int place : oddest()) {
+      Stopped.ifInterrupted();
       var omission = Omission.of(places, navigator, method, place, out);
       if (omission.isEmpty() || found == MOST) {
         continue;
@@ -68,6 +70,7 @@ final class DenseDoubts {
     int spots = places.ofSpot().length;
     LeaveOneOut all = new LeaveOneOut(new double[spots], new double[spots], new boolean[spots]);
     for (int spot = 0; spot < spots; spot++) {
+      Stopped.ifInterrupted();
       int place = places.ofSpot()[spot];
       all.told()[spot] = out[place];
       all.residual()[spot] = residual[place];

@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import org.tinfour.common.Vertex;
 import org.tinfour.interpolation.IInterpolatorOverTin;
 import org.tinfour.interpolation.IVertexValuator;
@@ -37,6 +38,7 @@ final class DenseInterpolator {
 
   /** The value at a position; outside the hull that at its nearest place on the hull. */
   double at(double x, double y) {
+    Stopped.ifInterrupted();
     double value = inside.interpolate(x, y, values);
     if (Double.isNaN(value)) {
       // On the hull itself rounding may leave natural neighbours without an answer.
@@ -53,6 +55,7 @@ final class DenseInterpolator {
     IVertexValuator is = (Vertex vertex) -> vertex.getIndex() == one[0] ? 1 : 0;
     IInterpolatorOverTin interpolator = inside(triangulation, method);
     for (int i = 0; i < places.length; i++) {
+      Stopped.ifInterrupted();
       one[0] = places[i];
       weights[i] = interpolator.interpolate(x, y, is);
     }

@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -45,6 +46,7 @@ final class DenseResiduals implements FloorResiduals {
     double[][] drawn = new double[lattice.count()][(count + 1) / 2];
     SplittableRandom seeds = new SplittableRandom(seed);
     for (int pair = 0; pair < drawn[0].length; pair++) {
+      Stopped.ifInterrupted();
       SplittableRandom random = seeds.split();
       double[] shared = {random.nextGaussian(), random.nextGaussian(), random.nextGaussian()};
       for (int cell = 0; cell < drawn.length; cell++) {

@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.room.Position;
 import java.util.Arrays;
 import java.util.List;
@@ -68,6 +69,7 @@ public final class FloorCutter {
     TriangleList pieces = new TriangleList(lattice, heights, about);
     int at = 0;
     for (Region region : regions) {
+      Stopped.ifInterrupted();
       for (int cell : region.whole()) {
         cells[at] = lattice.centreX(cell) + lattice.originX() - about.x();
         cells[at + 1] = lattice.centreY(cell) + lattice.originY() - about.y();

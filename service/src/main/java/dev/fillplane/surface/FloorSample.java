@@ -35,12 +35,14 @@ public final class FloorSample {
 
   private final List<Room> rooms;
   private final List<Polygon> polygons;
-  private final List<ConvexShell> shells;
+  private final List<RoomShell> shells;
   private final Lattice lattice;
   private final List<Region> regions;
   private final NodeHeights heights;
   private final RoomLocator locator;
   private final FloorSums sums;
+  private final List<RoomCells> cells;
+  private final List<FloorCells> cellsOnPlan;
   private final boolean[] inRoom;
   private final FloorPoints points;
   private final BitSet whole = new BitSet();
@@ -48,7 +50,7 @@ public final class FloorSample {
   private FloorSample(List<Room> rooms, List<Polygon> polygons, Lattice lattice, Surface surface) {
     this.rooms = rooms;
     this.polygons = polygons;
-    shells = polygons.stream().map(ConvexShell::of).toList();
+    shells = polygons.stream().map(RoomShell::of).toList();
     this.lattice = lattice;
     double margin = ROOM_MARGIN * lattice.cell();
     regions = polygons.stream().map(polygon -> Region.of(polygon, lattice, margin)).toList();
@@ -56,6 +58,8 @@ public final class FloorSample {
     heights = NodeHeights.sample(lattice, regions, surface);
     locator = new RoomLocator(polygons);
     sums = new FloorSums(lattice, heights);
+    cells = regions.stream().map(sums::cells).toList();
+    cellsOnPlan = cells.stream().map(ofRoom -> ofRoom.onPlan(lattice)).toList();
     PointCollector collector = new PointCollector(lattice, heights, locator);
     List<Integer> all = IntStream.range(0, rooms.size()).boxed().toList();
     inRoom = collector.nodesInRooms(all, regions);
@@ -134,12 +138,23 @@ public final class FloorSample {
 
   /** Centroid of all rooms by area. */
   public Position centroid() {
-    return sums.centroid(regions);
+    return centroid(IntStream.range(0, cells.size()).boxed().toList());
   }
 
   /** Centroid of some rooms by area. */
   public Position centroid(List<Integer> some) {
-    return sums.centroid(regions(some));
+    double area = 0;
+    double x = 0;
+    double y = 0;
+    for (int room : some) {
+      RoomCells ofRoom = cells.get(room);
+      for (int i = 0; i < ofRoom.count(); i++) {
+        area += ofRoom.area()[i];
+        x += ofRoom.area()[i] * ofRoom.x()[i];
+        y += ofRoom.area()[i] * ofRoom.y()[i];
+      }
+    }
+    return new Position(lattice.originX() + x / area, lattice.originY() + y / area);
   }
 
   /** Cuts the floor of some rooms; its positions are counted from {@code about}. */
@@ -172,7 +187,7 @@ public final class FloorSample {
 
   /** The cells of a room, clipped to it. */
   public FloorCells cells(int room) {
-    return sums.cells(regions.get(room));
+    return cellsOnPlan.get(room);
   }
 
   /**
@@ -183,13 +198,16 @@ public final class FloorSample {
    * @param slopeY its rise along y
    */
   public Prisms under(double elevation, double slopeX, double slopeY, int room) {
-    return sums.prisms(regions.get(room), elevation, slopeX, slopeY);
+    return sums.prisms(regions.get(room), cells.get(room), elevation, slopeX, slopeY);
   }
 
   /** The same in the part of the room that lies in a polygon. */
   public Prisms under(double elevation, double slopeX, double slopeY, int room, Polygon part) {
+    if (part.equalsExact(polygons.get(room))) {
+      return under(elevation, slopeX, slopeY, room);
+    }
     if (shells.get(room).contains(part)) {
-      return inside(elevation, slopeX, slopeY, part);
+      return under(elevation, slopeX, slopeY, part);
     }
     Polygon outline = polygons.get(room);
     Prisms all = Prisms.NONE;
@@ -197,16 +215,16 @@ public final class FloorSample {
       Geometry shared = OverlayNGRobust.overlay(outline, part, OverlayNG.INTERSECTION);
       for (int i = 0; i < shared.getNumGeometries(); i++) {
         if (shared.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
-          all = all.plus(inside(elevation, slopeX, slopeY, polygon));
+          all = all.plus(under(elevation, slopeX, slopeY, polygon));
         }
       }
     }
     return all;
   }
 
-  private Prisms inside(double elevation, double slopeX, double slopeY, Polygon part) {
-    Region region = Region.of(part, lattice, PART_MARGIN * lattice.cell());
-    return sums.prisms(region, elevation, slopeX, slopeY);
+  /** The same in a part that was cut from a room: all of it, as if the room went on under it. */
+  public Prisms under(double elevation, double slopeX, double slopeY, Polygon part) {
+    return sums.prisms(part, PART_MARGIN * lattice.cell(), elevation, slopeX, slopeY);
   }
 
   /** Shows the triangles of all cells that touch a room. */

@@ -1,9 +1,11 @@
 package dev.fillplane.surface;
 
-import dev.fillplane.room.Position;
-import java.util.List;
+import org.locationtech.jts.geom.Polygon;
 
-/** Sums over the cells and pieces of regions, in a fixed order. */
+/**
+ * Sums over the cells and pieces of regions, in a fixed order. A cell that the plane surely does
+ * not cut, as its lowest and highest node tell, is one product.
+ */
 final class FloorSums {
 
   private final Lattice lattice;
@@ -14,77 +16,52 @@ final class FloorSums {
     this.heights = heights;
   }
 
-  /** What lies between a plane and the floor of a region. */
-  Prisms prisms(Region region, double elevation, double slopeX, double slopeY) {
-    double base = elevation + slopeX * lattice.originX() + slopeY * lattice.originY();
-    LocalPlane plane = new LocalPlane(base, slopeX, slopeY);
-    PrismSum sum = new PrismSum();
+  /** What lies between a plane and the floor of a region with these cells. */
+  Prisms prisms(Region region, RoomCells cells, double elevation, double slopeX, double slopeY) {
+    PlaneSum sum = plane(elevation, slopeX, slopeY);
+    for (int i = 0; i < cells.count(); i++) {
+      int cell = cells.cell()[i];
+      if (sum.isClear(cell)) {
+        sum.addClear(cells.area()[i], cells.x()[i], cells.y()[i], cells.elevation()[i]);
+      }
+    }
     for (int cell : region.whole()) {
-      addWhole(sum, cell, plane);
+      if (!sum.isClear(cell)) {
+        sum.addWhole(cell);
+      }
     }
     for (Region.Piece piece : region.pieces()) {
-      if (heights.knows(piece.cell())) {
-        sum.add(piece.ring(), depths(piece, plane));
+      if (!sum.isClear(piece.cell())) {
+        Ring ring = piece.ring();
+        sum.addPiece(piece.cell(), piece.triangle(), ring.x(), ring.y(), ring.size());
       }
     }
     return sum.sum();
   }
 
-  private void addWhole(PrismSum sum, int cell, LocalPlane plane) {
-    double[] corners = new double[4];
-    for (int i = 0; i < 4; i++) {
-      corners[i] = depth(lattice.corner(cell, i), plane);
-    }
-    double side = lattice.cell();
-    sum.addCell(corners, depth(lattice.centre(cell), plane), side);
+  /**
+   * The same in a polygon.
+   *
+   * @param margin how near its edge may come to a cell before the cell is cut
+   */
+  Prisms prisms(Polygon part, double margin, double elevation, double slopeX, double slopeY) {
+    PlaneSum sum = plane(elevation, slopeX, slopeY);
+    PolygonCutter.show(PolygonCutter.rings(part, lattice), lattice, margin, sum);
+    return sum.sum();
   }
 
-  private double depth(int node, LocalPlane plane) {
-    return plane.at(lattice.nodeX(node), lattice.nodeY(node)) - heights.at(node);
-  }
-
-  private double[] depths(Region.Piece piece, LocalPlane plane) {
-    Ring ring = piece.ring();
-    double[] depths = new double[ring.size()];
-    for (int i = 0; i < depths.length; i++) {
-      depths[i] = plane.at(ring.x()[i], ring.y()[i]) - floor(piece, ring.x()[i], ring.y()[i]);
-    }
-    return depths;
-  }
-
-  private double floor(Region.Piece piece, double x, double y) {
-    double east = x - lattice.centreX(piece.cell());
-    double north = y - lattice.centreY(piece.cell());
-    return heights.at(piece.cell(), piece.triangle(), east, north);
-  }
-
-  /** Centroid of all regions by area. */
-  Position centroid(List<Region> regions) {
-    double area = 0;
-    double x = 0;
-    double y = 0;
-    for (Region region : regions) {
-      FloorCells cells = cells(region);
-      for (int i = 0; i < cells.count(); i++) {
-        area += cells.area()[i];
-        x += cells.area()[i] * (cells.x()[i] - lattice.originX());
-        y += cells.area()[i] * (cells.y()[i] - lattice.originY());
-      }
-    }
-    return new Position(lattice.originX() + x / area, lattice.originY() + y / area);
+  private PlaneSum plane(double elevation, double slopeX, double slopeY) {
+    double base = elevation + slopeX * lattice.originX() + slopeY * lattice.originY();
+    return new PlaneSum(lattice, heights, base, slopeX, slopeY);
   }
 
   /** Cells of a region, whole ones first. */
-  FloorCells cells(Region region) {
+  RoomCells cells(Region region) {
     CellSums sums = new CellSums(lattice, region.whole().length + region.cut().length);
     double cellArea = lattice.cell() * lattice.cell();
     for (int cell : region.whole()) {
-      double corners = 0;
-      for (int i = 0; i < 4; i++) {
-        corners += heights.at(lattice.corner(cell, i));
-      }
-      double mean = corners / 6 + heights.at(lattice.centre(cell)) / 3;
-      sums.add(cell, cellArea, lattice.centreX(cell), lattice.centreY(cell), mean);
+      double x = lattice.centreX(cell);
+      sums.add(cell, cellArea, x, lattice.centreY(cell), heights.mean(cell));
     }
     for (Region.Piece piece : region.pieces()) {
       addPiece(sums, piece);
@@ -103,10 +80,9 @@ final class FloorSums {
     }
   }
 
-  /** A plane in local coordinates. */
-  private record LocalPlane(double base, double slopeX, double slopeY) {
-    double at(double x, double y) {
-      return base + slopeX * x + slopeY * y;
-    }
+  private double floor(Region.Piece piece, double x, double y) {
+    double east = x - lattice.centreX(piece.cell());
+    double north = y - lattice.centreY(piece.cell());
+    return heights.at(piece.cell(), piece.triangle(), east, north);
   }
 }

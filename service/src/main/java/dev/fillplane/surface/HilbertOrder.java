@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import java.util.Arrays;
 
 /**
@@ -29,6 +30,7 @@ final class HilbertOrder {
     double scale = ((1 << LEVELS) - 1) / Math.max(box.side(), Double.MIN_NORMAL);
     long[] keys = new long[x.length];
     for (int i = 0; i < keys.length; i++) {
+      Stopped.ifInterrupted();
       int column = (int) ((x[i] - box.west()) * scale);
       int row = (int) ((y[i] - box.south()) * scale);
       keys[i] = along(column, row) << INDEX_BITS | i;
@@ -36,6 +38,7 @@ final class HilbertOrder {
     Arrays.sort(keys);
     int[] order = new int[keys.length];
     for (int from = 0, to; from < keys.length; from = to) {
+      Stopped.ifInterrupted();
       to = from + 1;
       while (to < keys.length && keys[to] >>> INDEX_BITS == keys[from] >>> INDEX_BITS) {
         to++;

@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -112,6 +113,7 @@ public final class KrigedSurface implements FittedSurface {
   public double[] elevations(double[] x, double[] y) {
     double[] out = new double[x.length];
     for (int from = 0; from < x.length; from += Cholesky.BLOCK) {
+      Stopped.ifInterrupted();
       int to = Math.min(x.length, from + Cholesky.BLOCK);
       double[] means = kriging.means(localX(x, from, to), localY(y, from, to));
       for (int i = from; i < to; i++) {
@@ -122,9 +124,11 @@ public final class KrigedSurface implements FittedSurface {
   }
 
   /** {@link #deviation} at many positions, with the same results to the bit. */
+  @Override
   public double[] deviations(double[] x, double[] y) {
     double[] out = new double[x.length];
     for (int from = 0; from < x.length; from += Cholesky.BLOCK) {
+      Stopped.ifInterrupted();
       int to = Math.min(x.length, from + Cholesky.BLOCK);
       double[] variances = kriging.variances(localX(x, from, to), localY(y, from, to));
       for (int i = from; i < to; i++) {
@@ -134,11 +138,21 @@ public final class KrigedSurface implements FittedSurface {
     return out;
   }
 
+  /** The covariance of the floor at many positions. */
+  LeftCovariance left(double[] x, double[] y) {
+    return kriging.left(localX(x, 0, x.length), localY(y, 0, y.length));
+  }
+
   /**
-   * Covariance matrix of the floor at many positions, in m2; its part below the diagonal is unset.
+   * The factor of the covariance of the floor at the middles of some cells.
+   *
+   * @param jitter added to the diagonal, in parts of the largest variance, where rounding makes the
+   *     matrix singular
    */
-  double[][] covariances(double[] x, double[] y) {
-    return kriging.covariances(localX(x, 0, x.length), localY(y, 0, y.length));
+  FieldFactor factor(RoomLattice lattice, double jitter) {
+    LeftCovariance left = left(lattice.x(), lattice.y());
+    Correlation correlation = new Correlation(used.shape(), used.range());
+    return FieldFactor.of(left, LatticePrior.of(lattice, correlation, used.sill()), jitter);
   }
 
   /** The range of the covariance in use. */

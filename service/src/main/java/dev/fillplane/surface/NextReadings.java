@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
@@ -78,6 +79,7 @@ public final class NextReadings {
     NextReadings search = new NextReadings(nodes, spread, spots, rooms);
     List<Choice> choices = new ArrayList<>();
     while (choices.size() < most) {
+      Stopped.ifInterrupted();
       int best = search.best(error);
       if (best < 0) {
         break;

@@ -14,11 +14,34 @@ final class NodeHeights {
   private final Lattice lattice;
   private final double[] heights;
   private final int[] nearest;
+  private final double[] mean;
+  private final double[] lowest;
+  private final double[] highest;
 
   private NodeHeights(Lattice lattice, double[] heights, int[] nearest) {
     this.lattice = lattice;
     this.heights = heights;
     this.nearest = nearest;
+    mean = new double[lattice.cells()];
+    lowest = new double[lattice.cells()];
+    highest = new double[lattice.cells()];
+    for (int cell = 0; cell < mean.length; cell++) {
+      summarise(cell);
+    }
+  }
+
+  private void summarise(int cell) {
+    double centre = heights[lattice.centre(cell)];
+    double corners = 0;
+    lowest[cell] = centre;
+    highest[cell] = centre;
+    for (int i = 0; i < 4; i++) {
+      double corner = heights[lattice.corner(cell, i)];
+      corners += corner;
+      lowest[cell] = Math.min(lowest[cell], corner);
+      highest[cell] = Math.max(highest[cell], corner);
+    }
+    mean[cell] = corners / 6 + centre / 3;
   }
 
   static NodeHeights sample(Lattice lattice, List<Region> regions, Surface surface) {
@@ -98,6 +121,40 @@ final class NodeHeights {
   /** Whether a cell touches a room, so that its nodes are known. */
   boolean knows(int cell) {
     return nearest[cell] == cell;
+  }
+
+  /** Mean elevation of a cell that {@link #knows} tells of. */
+  double mean(int cell) {
+    return mean[cell];
+  }
+
+  /** Elevation of the lowest node of such a cell. */
+  double lowest(int cell) {
+    return lowest[cell];
+  }
+
+  /** Elevation of the highest node of such a cell. */
+  double highest(int cell) {
+    return highest[cell];
+  }
+
+  /**
+   * Integral of the elevation over a part of a cell. Its four triangles together are {@code c + (p
+   * s + q t) / 2 + k |s| + l |t|}, with {@code s = east + north} and {@code t = east - north} from
+   * the centre: linear, and bent along the diagonals. The coefficients follow from centre and
+   * corners.
+   */
+  double integral(int cell, BoxSum part) {
+    int southWest = lattice.corner(cell, 0);
+    int northWest = southWest + lattice.columns() + 1;
+    double centre = heights[lattice.centre(cell)];
+    double sw = heights[southWest] - centre;
+    double se = heights[southWest + 1] - centre;
+    double ne = heights[northWest + 1] - centre;
+    double nw = heights[northWest] - centre;
+    double along = (ne - sw) * part.rising() + (se - nw) * part.falling();
+    double bent = (ne + sw) * part.risingSize() + (se + nw) * part.fallingSize();
+    return centre * part.area() + (along + bent) / (2 * lattice.cell());
   }
 
   /** Elevation at a local position. */

@@ -8,62 +8,72 @@ package dev.fillplane.surface;
 final class PrismSum {
 
   /** Distances below this are rounding and count as none. */
-  private static final double NOTHING = 1e-11;
+  static final double NOTHING = 1e-11;
 
   private double area;
   private double fillArea;
   private double fillVolume;
   private double cutArea;
   private double cutVolume;
+  private final Fan whole = new Fan();
+  private final Fan filled = new Fan();
 
   /** Adds a ring with the depth (plane minus floor) at each of its positions. */
   void add(Ring ring, double[] depth) {
-    double ringArea = ring.area();
-    area += ringArea;
+    add(ring.x(), ring.y(), depth, ring.size());
+  }
+
+  /** The same with the first {@code size} entries of arrays. */
+  void add(double[] x, double[] y, double[] depth, int size) {
+    whole.begin();
     double lowest = 0;
     double highest = 0;
-    for (double d : depth) {
-      lowest = Math.min(lowest, d);
-      highest = Math.max(highest, d);
+    for (int i = 0; i < size; i++) {
+      whole.add(x[i], y[i], depth[i]);
+      lowest = Math.min(lowest, depth[i]);
+      highest = Math.max(highest, depth[i]);
     }
+    if (lowest < 0 && highest > 0 && (lowest < -NOTHING || highest > NOTHING)) {
+      area += whole.area();
+      split(x, y, depth, size);
+    } else {
+      addWhole(lowest, highest, whole.area(), whole.volume());
+    }
+  }
+
+  /** Adds a part between whose depths 0 does not lie, but for rounding. */
+  private void addWhole(double lowest, double highest, double part, double volume) {
+    area += part;
     if (lowest >= -NOTHING && highest <= NOTHING) {
       return;
     }
-    double net = volume(ring, depth);
     if (lowest >= 0) {
-      fillArea += ringArea;
-      fillVolume += net;
-    } else if (highest <= 0) {
-      cutArea += ringArea;
-      cutVolume -= net;
+      fillArea += part;
+      fillVolume += volume;
     } else {
-      split(ring, depth, ringArea, net);
+      cutArea += part;
+      cutVolume -= volume;
     }
   }
 
-  private void split(Ring ring, double[] depth, double ringArea, double net) {
-    Ring filled = ring.clip(depth);
-    double part = filled.size() < 3 ? 0 : filled.area();
-    double volume = filled.size() < 3 ? 0 : volume(filled, clipped(depth));
-    fillArea += part;
-    fillVolume += volume;
-    cutArea += ringArea - part;
-    cutVolume += volume - net;
+  private void split(double[] x, double[] y, double[] depth, int size) {
+    filled.addFilled(x, y, depth, size);
+    fillArea += filled.area();
+    fillVolume += filled.volume();
+    cutArea += whole.area() - filled.area();
+    cutVolume += filled.volume() - whole.volume();
   }
 
-  /** The depths at the positions that {@link Ring#clip(double[])} keeps. */
-  private static double[] clipped(double[] depth) {
-    double[] kept = new double[2 * depth.length];
-    int n = 0;
-    for (int i = 0; i < depth.length; i++) {
-      if (depth[i] >= 0) {
-        kept[n++] = depth[i];
-      }
-      if (depth[i] >= 0 != depth[(i + 1) % depth.length] >= 0) {
-        kept[n++] = 0;
-      }
+  /** Adds a part that the plane does not cut; one of an island has a negative area. */
+  void addClear(double part, double volume) {
+    area += part;
+    if (volume > 0 == part > 0) {
+      fillArea += part;
+      fillVolume += volume;
+    } else {
+      cutArea += part;
+      cutVolume -= volume;
     }
-    return kept;
   }
 
   /** Adds a whole cell by the depths at its corners (anticlockwise) and its centre. */
@@ -77,33 +87,16 @@ final class PrismSum {
       sum += corner;
     }
     double volume = side * side * (sum / 6 + centre / 3);
-    if (least > NOTHING) {
-      area += side * side;
-      fillArea += side * side;
-      fillVolume += volume;
-    } else if (most < -NOTHING) {
-      area += side * side;
-      cutArea += side * side;
-      cutVolume -= volume;
-    } else {
-      for (int i = 0; i < 4; i++) {
-        // Turned to lie alike: only the shape of a triangle counts.
-        Ring triangle = new Ring(new double[] {0, side, side / 2}, new double[] {0, 0, side / 2});
-        add(triangle, new double[] {corners[i], corners[(i + 1) % 4], centre});
-      }
+    if (least > NOTHING || most < -NOTHING) {
+      addClear(side * side, volume);
+      return;
     }
-  }
-
-  /** Integral of a linear function over a ring; only the shape of the ring counts. */
-  private static double volume(Ring ring, double[] depth) {
-    double[] x = ring.x();
-    double[] y = ring.y();
-    double six = 0;
-    for (int i = 1; i < x.length - 1; i++) {
-      double twice = (x[i] - x[0]) * (y[i + 1] - y[0]) - (x[i + 1] - x[0]) * (y[i] - y[0]);
-      six += twice * (depth[0] + depth[i] + depth[i + 1]);
+    double[] x = {0, side, side / 2};
+    double[] y = {0, 0, side / 2};
+    for (int i = 0; i < 4; i++) {
+      // Turned to lie alike: only the shape of a triangle counts.
+      add(x, y, new double[] {corners[i], corners[(i + 1) % 4], centre}, 3);
     }
-    return six / 6;
   }
 
   Prisms sum() {

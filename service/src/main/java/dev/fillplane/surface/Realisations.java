@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.locationtech.jts.geom.Polygon;
@@ -55,11 +56,30 @@ public final class Realisations implements FloorResiduals {
     }
     RoomLattice lattice = RoomLattice.over(rooms, pitch(surface, rooms), MOST_CELLS);
     List<KrigedSurface> likely = surface.likely();
-    double[][] drawn = normals(lattice.count(), (count + 1) / 2, seed);
+    double[][] drawn = normals((count + 1) / 2, lattice.count(), seed);
     for (int i = 0; i < likely.size(); i++) {
-      multiply(factor(likely.get(i), lattice), drawn, i, likely.size());
+      draw(likely.get(i).factor(lattice, JITTER), drawn, i, likely.size());
     }
-    return new Realisations(lattice, count, drawn, shifts(likely, lattice));
+    return new Realisations(lattice, count, turned(drawn), shifts(likely, lattice));
+  }
+
+  /** Turns every {@code step}th row of normal numbers from {@code first} on into a draw. */
+  private static void draw(FieldFactor factor, double[][] drawn, int first, int step) {
+    for (int pair = first; pair < drawn.length; pair += step) {
+      factor.draw(drawn[pair]);
+    }
+  }
+
+  /** A row for each cell. */
+  private static double[][] turned(double[][] byPair) {
+    double[][] byCell = new double[byPair[0].length][byPair.length];
+    for (int pair = 0; pair < byPair.length; pair++) {
+      double[] row = byPair[pair];
+      for (int cell = 0; cell < row.length; cell++) {
+        byCell[cell][pair] = row[cell];
+      }
+    }
+    return byCell;
   }
 
   /** The mean of each surface less the mean of all, by cell. */
@@ -80,45 +100,20 @@ public final class Realisations implements FloorResiduals {
     return shifts;
   }
 
-  /** Multiplies every {@code step}th column from {@code first} on. */
-  private static void multiply(Cholesky factor, double[][] drawn, int first, int step) {
-    int columns = (drawn[0].length - first + step - 1) / step;
-    double[][] part = new double[drawn.length][columns];
-    for (int cell = 0; cell < drawn.length; cell++) {
-      for (int c = 0; c < columns; c++) {
-        part[cell][c] = drawn[cell][first + c * step];
-      }
-    }
-    factor.multiply(part);
-    for (int cell = 0; cell < drawn.length; cell++) {
-      for (int c = 0; c < columns; c++) {
-        drawn[cell][first + c * step] = part[cell][c];
-      }
-    }
-  }
-
   private static double pitch(KrigedSurface surface, List<Polygon> rooms) {
     double area = rooms.stream().mapToDouble(Polygon::getArea).sum();
     return Math.min(surface.range() / 3, Math.sqrt(area / surface.places()) / 2);
   }
 
-  private static Cholesky factor(KrigedSurface surface, RoomLattice lattice) {
-    double[][] covariance = surface.covariances(lattice.x(), lattice.y());
-    double largest = 0;
-    for (int i = 0; i < covariance.length; i++) {
-      largest = Math.max(largest, covariance[i][i]);
-    }
-    return Factorization.jittered(covariance, Math.max(JITTER * largest, Double.MIN_NORMAL));
-  }
-
-  /** Standard normal numbers, a row for each cell and a column for each pair. */
-  private static double[][] normals(int cells, int pairs, long seed) {
+  /** Standard normal numbers, a row for each pair and a column for each cell. */
+  private static double[][] normals(int pairs, int cells, long seed) {
     SplittableRandom seeds = new SplittableRandom(seed);
-    double[][] normals = new double[cells][pairs];
-    for (int pair = 0; pair < pairs; pair++) {
+    double[][] normals = new double[pairs][cells];
+    for (double[] row : normals) {
+      Stopped.ifInterrupted();
       SplittableRandom random = seeds.split();
-      for (double[] row : normals) {
-        row[pair] = random.nextGaussian();
+      for (int cell = 0; cell < cells; cell++) {
+        row[cell] = random.nextGaussian();
       }
     }
     return normals;

@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import java.util.Arrays;
 
 /**
@@ -26,6 +27,7 @@ final class RestrictedLikelihood {
     elevation = new double[n];
     distance = new double[n][n];
     for (int i = 0; i < n; i++) {
+      Stopped.ifInterrupted();
       weight[i] = 1 / Math.sqrt(spots.variance()[i]);
       elevation[i] = weight[i] * spots.z()[i];
       for (int j = 0; j <= i; j++) {
@@ -62,6 +64,7 @@ final class RestrictedLikelihood {
     double[] diagonal = new double[n];
     double[] beside = new double[n];
     for (int k = 0; k < n; k++) {
+      Stopped.ifInterrupted();
       int row = terms + k;
       diagonal[k] = matrix[row][row];
       if (k < n - 1) {
@@ -78,6 +81,7 @@ final class RestrictedLikelihood {
     int n = weight.length;
     double[][] matrix = new double[n][n];
     for (int i = 0; i < n; i++) {
+      Stopped.ifInterrupted();
       for (int j = 0; j <= i; j++) {
         matrix[i][j] = weight[i] * weight[j] * correlation.at(distance[i][j]);
         matrix[j][i] = matrix[i][j];

@@ -1,15 +1,10 @@
 package dev.fillplane.surface;
 
-import java.util.Arrays;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
  * A closed ring in local coordinates, without its last position again. Anticlockwise counts
  * positive, clockwise (an island) negative.
- *
- * <p>Clipping keeps half planes after Sutherland and Hodgman (Comm. ACM 17, 1974). Of a ring that
- * is not convex it may leave edges that run forth and back along the clipping line; they carry no
- * area, so that every signed integral over the ring stays exact.
  */
 record Ring(double[] x, double[] y) {
 
@@ -37,41 +32,6 @@ record Ring(double[] x, double[] y) {
       twice += (x[i] - x[0]) * (y[i + 1] - y[0]) - (x[i + 1] - x[0]) * (y[i] - y[0]);
     }
     return twice / 2;
-  }
-
-  /** What lies where {@code a * x + b * y + c} is not negative. */
-  Ring clip(double a, double b, double c) {
-    int n = x.length;
-    double[] side = new double[n];
-    boolean all = true;
-    for (int i = 0; i < n; i++) {
-      side[i] = a * x[i] + b * y[i] + c;
-      all &= side[i] >= 0;
-    }
-    return all ? this : clip(side);
-  }
-
-  /**
-   * What lies where a function that is linear on the ring, given at its positions, is not negative.
-   */
-  Ring clip(double[] side) {
-    int n = x.length;
-    double[] keptX = new double[2 * n];
-    double[] keptY = new double[2 * n];
-    int kept = 0;
-    for (int i = 0; i < n; i++) {
-      int next = i + 1 < n ? i + 1 : 0;
-      if (side[i] >= 0) {
-        keptX[kept] = x[i];
-        keptY[kept++] = y[i];
-      }
-      if (side[i] >= 0 != side[next] >= 0) {
-        double share = side[i] / (side[i] - side[next]);
-        keptX[kept] = x[i] + share * (x[next] - x[i]);
-        keptY[kept++] = y[i] + share * (y[next] - y[i]);
-      }
-    }
-    return new Ring(Arrays.copyOf(keptX, kept), Arrays.copyOf(keptY, kept));
   }
 
   private Ring reversed() {

@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import java.util.ArrayList;
 import java.util.List;
 import org.tinfour.common.IIncrementalTin;
@@ -35,7 +36,8 @@ final class Triangulation {
     }
     double area = Math.max((east - west) * (north - south), Double.MIN_NORMAL);
     tin = new SemiVirtualIncrementalTin(Math.sqrt(area / count));
-    tin.add(InRounds.of(vertices), null);
+    tin.add(InRounds.of(vertices), new Growth());
+    Stopped.ifInterrupted();
   }
 
   static Triangulation of(DensePlaces places) {

@@ -2,6 +2,7 @@ package dev.fillplane.survey;
 
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import java.util.ArrayList;
@@ -124,6 +125,7 @@ public final class SurveyAdjustment {
   private boolean connected(Network network, SpanningTree tree, Observations all) {
     boolean connected = true;
     for (int s = 0; s < network.setups(); s++) {
+      Stopped.ifInterrupted();
       Place there = place.at("setups").at(s);
       if (!network.used(s)) {
         findings.warning("setup-without-readings", there, "setup", all.setups()[s]);
@@ -164,6 +166,7 @@ public final class SurveyAdjustment {
       Observations all, Network network, PlaneEquations planes, Lasers lasers) {
     List<AdjustedSetup> setups = new ArrayList<>();
     for (int s = 0; s < network.setups(); s++) {
+      Stopped.ifInterrupted();
       if (network.used(s)) {
         boolean tilts = planes.tilts(s);
         setups.add(

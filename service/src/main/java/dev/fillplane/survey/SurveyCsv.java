@@ -2,6 +2,7 @@ package dev.fillplane.survey;
 
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.Place;
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.UnitSystem;
@@ -76,6 +77,7 @@ public final class SurveyCsv {
     CsvCells cells = new CsvCells(header, text, units, findings);
     Optional<CsvText.Row> row = text.next();
     while (row.isPresent() && findings.size() < MOST_ERRORS) {
+      Stopped.ifInterrupted();
       if (++rows > MOST_ROWS) {
         findings.error("csv-too-many", row.get().place(), "what", "rows", "limit", MOST_ROWS);
         return;

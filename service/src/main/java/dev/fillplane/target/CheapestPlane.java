@@ -1,5 +1,6 @@
 package dev.fillplane.target;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.target.FloorPrice.Priced;
 import java.util.Optional;
 import org.apache.commons.math3.exception.MathIllegalStateException;
@@ -65,6 +66,7 @@ final class CheapestPlane {
     double[] stepped = null;
     double[] lead = best;
     for (int round = 0; round < MOST_ROUNDS; round++) {
+      Stopped.ifInterrupted();
       if (best != stepped) {
         stepped = best;
         if (stepHelps()) {
@@ -181,6 +183,7 @@ final class CheapestPlane {
     program.atMost(Unknown.PRICE, limit);
     try {
       for (int round = 0; round < MOST_ROUNDS; round++) {
+        Stopped.ifInterrupted();
         double[] plane = program.settle(Unknown.STEEPNESS);
         if (look(plane).price() <= limit + SAME) {
           return plane;

@@ -1,5 +1,6 @@
 package dev.fillplane.target;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.surface.FloorCutter;
 import dev.fillplane.surface.PlaneCut;
 
@@ -66,6 +67,7 @@ final class LevelSearch {
     }
     double level = (low + high) / 2;
     for (int round = 0; round < MOST_ROUNDS && high - low > EXACT; round++) {
+      Stopped.ifInterrupted();
       PlaneCut cut = floor.cut(level, 0, 0);
       double over = cut.area() - area;
       boolean tooLow = over >= -SAME * floor.area();

@@ -1,5 +1,6 @@
 package dev.fillplane.target;
 
+import dev.fillplane.finding.Stopped;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -85,6 +86,7 @@ final class NewtonStep {
     List<Cut> basis = List.of();
     double[] best = free;
     for (int round = 0; round < MOST_ROUNDS; round++) {
+      Stopped.ifInterrupted();
       Cut worst = worst(cuts, best);
       if (worst == null) {
         return Optional.of(best);

@@ -1,5 +1,6 @@
 package dev.fillplane.target;
 
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.target.Cut.Cause;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -107,6 +108,7 @@ final class PlaneProgram {
   double[] settle(Unknown least) {
     double[] best = rows.minimise(least.ordinal());
     for (int round = 0; round < MOST_ROUNDS; round++) {
+      Stopped.ifInterrupted();
       double steepness = least == Unknown.STEEPNESS ? Unknown.STEEPNESS.in(best) : steepest();
       if (!cutOff(best, steepness, Unknown.EXCESS.in(best))) {
         return best;

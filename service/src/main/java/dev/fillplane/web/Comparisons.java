@@ -25,18 +25,16 @@ final class Comparisons {
   static final String SCHEMA = "ComparisonRequest";
 
   private final SchemaGate gate;
-  private final Slots slots;
+  private final Intake intake;
 
-  Comparisons(SchemaGate gate, Slots slots) {
+  Comparisons(SchemaGate gate, Intake intake) {
     this.gate = gate;
-    this.slots = slots;
+    this.intake = intake;
   }
 
   void handle(Context context) {
     Accepted.check(context, Calculation.JSON);
-    byte[] body = Body.bytes(context);
-    byte[] answer = slots.run(() -> answer(Body.parse(body)));
-    context.contentType(Calculation.JSON).result(answer);
+    intake.answer(context, Calculation.JSON, body -> answer(Body.parse(body)));
   }
 
   private byte[] answer(JsonNode tree) {

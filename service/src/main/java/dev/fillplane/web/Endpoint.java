@@ -2,16 +2,20 @@ package dev.fillplane.web;
 
 import io.javalin.http.Context;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Answers the posts of one {@link Calculation}. */
-record Endpoint<Q>(Calculation<Q> calculation, Desk desk, Slots slots) {
+record Endpoint<Q>(Calculation<Q> calculation, Desk desk, Intake intake) {
 
   void handle(Context context) {
     Accepted.check(context, calculation.mediaType());
-    byte[] body = Body.bytes(context);
     Calculation.Query query = name -> Optional.ofNullable(context.queryParam(name));
-    byte[] answer = slots.run(() -> desk.answer(calculation, Body.parse(body), query));
-    context.contentType(contentType()).result(answer);
+    Function<byte[], byte[]> work = body -> desk.answer(calculation, Body.parse(body), query);
+    if (Operations.light().contains(calculation.path())) {
+      intake.answerLight(context, contentType(), work);
+    } else {
+      intake.answer(context, contentType(), work);
+    }
   }
 
   /** Text is not UTF-8 unless somebody says so. */

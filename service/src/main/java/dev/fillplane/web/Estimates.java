@@ -25,11 +25,11 @@ final class Estimates {
   static final String SCHEMA = "LineItemsRequest";
 
   private final SchemaGate gate;
-  private final Slots slots;
+  private final Intake intake;
 
-  Estimates(SchemaGate gate, Slots slots) {
+  Estimates(SchemaGate gate, Intake intake) {
     this.gate = gate;
-    this.slots = slots;
+    this.intake = intake;
   }
 
   void handle(Context context) {
@@ -48,9 +48,7 @@ final class Estimates {
 
   private void handle(Context context, String type, String contentType, Form form) {
     Accepted.check(context, type);
-    byte[] body = Body.bytes(context);
-    byte[] answer = slots.run(() -> answer(Body.parse(body), form));
-    context.contentType(contentType).result(answer);
+    intake.answer(context, contentType, body -> answer(Body.parse(body), form));
   }
 
   private byte[] answer(JsonNode tree, Form form) {

@@ -18,6 +18,9 @@ final class JettyProblems implements Request.Handler {
     response.setStatus(problem.status());
     response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problems.MEDIA_TYPE);
     response.getHeaders().put(RequestIds.HEADER, problem.requestId().orElseThrow());
+    if (problem.status() == 503) {
+      response.getHeaders().put(HttpHeader.RETRY_AFTER, "5");
+    }
     byte[] body = Json.bytes(problem, UnitSystem.METRIC);
     response.write(true, ByteBuffer.wrap(body), callback);
     return true;
@@ -29,6 +32,8 @@ final class JettyProblems implements Request.Handler {
       case 408 -> Problem.of(Problem.Kind.TIMED_OUT, "Send the request faster.");
       case 414 -> Problem.of(Problem.Kind.PATH_TOO_LONG, "See /openapi.yaml for the paths.");
       case 431 -> Problem.of(Problem.Kind.HEADERS_TOO_LARGE, "Send fewer or shorter headers.");
+      // A version or a coding of transfer that nobody uses is no fault of the service.
+      case 501, 505 -> Problem.of(Problem.Kind.BAD_REQUEST, "Send the request by HTTP/1.1.");
       case 503 -> Problem.of(Problem.Kind.BUSY, "The service is starting or stopping.");
       default ->
           status < 500

@@ -3,7 +3,7 @@ package dev.fillplane.web;
 import dev.fillplane.finding.Findings;
 import dev.fillplane.finding.FindingsException;
 import dev.fillplane.finding.Place;
-import dev.fillplane.job.JobOrder;
+import dev.fillplane.job.JobNeeds;
 import dev.fillplane.job.JobStatus;
 import dev.fillplane.job.Jobs;
 import dev.fillplane.job.UnitRow;
@@ -31,11 +31,11 @@ final class JobAnswers {
   private static final int LONGEST_WAIT = 60;
 
   private final Jobs jobs;
-  private final Slots slots;
+  private final Intake intake;
 
-  JobAnswers(Jobs jobs, Slots slots) {
+  JobAnswers(Jobs jobs, Intake intake) {
     this.jobs = jobs;
-    this.slots = slots;
+    this.intake = intake;
   }
 
   void handle(JavalinConfig config) {
@@ -117,15 +117,8 @@ final class JobAnswers {
     Accepted.check(context, Calculation.JSON);
     only(context, Set.of("units"));
     UnitSystem units = UnitsParameter.of(context);
-    String caller = Caller.of(context).tenant();
-    String id = id(context);
-    byte[] order =
-        slots.run(
-            () -> {
-              JobOrder found = found(jobs.order(caller, id));
-              return Json.bytes(Answer.of(units, found), units);
-            });
-    context.contentType(Calculation.JSON).result(order);
+    JobNeeds needs = found(jobs.needs(Caller.of(context).tenant(), id(context)));
+    intake.answer(context, () -> Json.bytes(Answer.of(units, needs.order()), units));
   }
 
   private static void only(Context context, Set<String> names) {

@@ -27,13 +27,13 @@ final class JobRequests {
 
   private final Jobs jobs;
   private final SchemaGate gate;
-  private final Slots slots;
+  private final Intake intake;
   private final WebhookTargets targets;
 
-  JobRequests(Jobs jobs, SchemaGate gate, Slots slots, WebhookTargets targets) {
+  JobRequests(Jobs jobs, SchemaGate gate, Intake intake, WebhookTargets targets) {
     this.jobs = jobs;
     this.gate = gate;
-    this.slots = slots;
+    this.intake = intake;
     this.targets = targets;
   }
 
@@ -43,19 +43,19 @@ final class JobRequests {
   }
 
   private void make(Context context) {
-    byte[] body = body(context, Calculation.JSON);
-    accept(context, body, reader -> reader.object());
+    check(context, Calculation.JSON);
+    accept(context, reader -> reader.object());
   }
 
   private void upload(Context context) {
-    byte[] body = body(context, PlanStreams.NDJSON);
+    check(context, PlanStreams.NDJSON);
     ObjectNode told = told(context);
-    accept(context, body, reader -> reader.lines(told));
+    accept(context, reader -> reader.lines(told));
   }
 
-  private static byte[] body(Context context, String mediaType) {
+  private static void check(Context context, String mediaType) {
     Accepted.check(context, Calculation.JSON);
-    return Body.bytes(context, mediaType);
+    Body.check(context, mediaType);
   }
 
   /** The parameters of an upload, as the body of a job request would tell them. */
@@ -87,12 +87,26 @@ final class JobRequests {
     }
   }
 
-  private void accept(Context context, byte[] body, Function<JobReader, JobBody> read) {
-    String caller = Caller.of(context).tenant();
-    Optional<Keyed> key =
-        IdempotencyKey.of(context).map(text -> new Keyed(text, digest(context, body)));
-    JobBody job = slots.run(() -> read.apply(new JobReader(body, gate, targets)));
-    TakenJob taken = take(caller, key, job);
+  /** A job that is fit to be taken, and the key of its request. */
+  private record Wish(JobBody job, Optional<Keyed> key) {}
+
+  /** Read in a place; taken by a thread of requests, since the store may be slow. */
+  private void accept(Context context, Function<JobReader, JobBody> read) {
+    Optional<String> key = IdempotencyKey.of(context);
+    context.future(
+        () ->
+            intake
+                .compute(
+                    context,
+                    body ->
+                        new Wish(
+                            read.apply(new JobReader(body, gate, targets)),
+                            key.map(text -> new Keyed(text, digest(context, body)))))
+                .thenAcceptAsync(wish -> take(context, wish), Connections.threads(context)));
+  }
+
+  private void take(Context context, Wish wish) {
+    TakenJob taken = take(Caller.of(context).tenant(), wish.key(), wish.job());
     context
         .status(202)
         .header("Location", PATH + "/" + taken.id())

@@ -16,9 +16,6 @@ import java.util.zip.GZIPOutputStream;
  */
 final class Kept {
 
-  /** Packing less would cost more than it saves. */
-  private static final int LEAST_PACKED = 1_500;
-
   private static final int TAG_DIGITS = 32;
 
   private final String mediaType;
@@ -34,7 +31,7 @@ final class Kept {
 
   /** Answers with the body, or that the caller's copy is still good. */
   void answer(Context context) {
-    boolean pack = body.length >= LEAST_PACKED && Packing.wanted(context);
+    boolean pack = body.length >= Packing.LEAST_BYTES && Packing.wanted(context);
     String entity = "\"" + tag + (pack ? "-gzip" : "") + "\"";
     context.disableCompression().header("ETag", entity).header("Cache-Control", "no-cache");
     if (has(context.header("If-None-Match"), entity)) {

@@ -4,6 +4,7 @@ import dev.fillplane.openapi.Contract;
 import dev.fillplane.web.json.Json;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -51,6 +52,12 @@ final class Pages {
   }
 
   private static void answer(Context context, String path, PageFile file) {
+    if (!path.equals("/") && context.path().endsWith("/")) {
+      // Links of a page hold from its own path only.
+      context.redirect(
+          "../" + path.substring(path.lastIndexOf('/') + 1), HttpStatus.PERMANENT_REDIRECT);
+      return;
+    }
     context.header("Content-Security-Policy", path.equals("/docs") ? REFERENCE_POLICY : POLICY);
     context.header("Referrer-Policy", "no-referrer");
     if (path.startsWith("/elements/")) {

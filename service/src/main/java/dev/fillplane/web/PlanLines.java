@@ -5,6 +5,7 @@ import dev.fillplane.web.json.Json;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.UnaryOperator;
@@ -24,14 +25,12 @@ public final class PlanLines implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(PlanLines.class);
 
   private final UnaryOperator<byte[]> planner;
-  private final Slots slots;
   private final int places;
   private final ExecutorService workers;
 
   /** Plans with {@code planner}, which gives the plan of a request or throws a refusal. */
-  PlanLines(UnaryOperator<byte[]> planner, Slots slots, int places) {
+  PlanLines(UnaryOperator<byte[]> planner, int places) {
     this.planner = planner;
-    this.slots = slots;
     this.places = Math.max(1, places);
     this.workers = Executors.newFixedThreadPool(this.places);
   }
@@ -39,7 +38,7 @@ public final class PlanLines implements AutoCloseable {
   /** On all processors of the machine, without a server. */
   public static PlanLines local(PlanDesk desk) {
     int places = Runtime.getRuntime().availableProcessors();
-    return new PlanLines(desk::answer, new Slots(places, 0), places);
+    return new PlanLines(desk::answer, places);
   }
 
   /**
@@ -96,10 +95,11 @@ public final class PlanLines implements AutoCloseable {
             Problem.Kind.TOO_LARGE,
             "A line may have at most " + LINE_BYTES + " bytes; see limits in /v1/capabilities.");
       }
-      byte[] plan = slots.runWhenFree(() -> planner.apply(line.text()));
-      return new Answer(line.number(), true, plan);
+      return new Answer(line.number(), true, planner.apply(line.text()));
     } catch (Refusal refusal) {
       return refused(line.number(), refusal.problem(), requestId);
+    } catch (CancellationException e) {
+      return refused(line.number(), PlanStreams.stops(), requestId);
     } catch (RuntimeException | Error e) {
       LOG.error("line {} of request {} failed", line.number(), requestId.orElse("none"), e);
       Problem failed = Problem.of(Problem.Kind.FAILED, "This is a fault of the service.");

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeoutException;
-import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.eclipse.jetty.io.EndPoint;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -49,7 +48,7 @@ final class PlanStreams implements AutoCloseable {
     Optional<String> id = Optional.of(RequestIds.of(context));
     LineRun run = lines.run(context.req().getInputStream(), id);
     admit(run);
-    EndPoint connection = connection(context);
+    EndPoint connection = Connections.of(context);
     long usual = connection.getIdleTimeout();
     connection.setIdleTimeout(idleMillis);
     try {
@@ -102,19 +101,13 @@ final class PlanStreams implements AutoCloseable {
     return Problem.of(Problem.Kind.BAD_REQUEST, "The body did not arrive whole.");
   }
 
-  private static Problem stops() {
+  /** What the lines get that are not planned any more. */
+  static Problem stops() {
     return Problem.of(Problem.Kind.BUSY, "The service is stopping; begin again from this line.");
   }
 
   private static Problem full() {
     return Problem.of(Problem.Kind.BUSY, "Every place for a stream is taken; try again later.");
-  }
-
-  private static EndPoint connection(Context context) {
-    return ServletContextRequest.getServletContextRequest(context.req())
-        .getConnectionMetaData()
-        .getConnection()
-        .getEndPoint();
   }
 
   /** How many streams are being answered. */

@@ -91,6 +91,7 @@ public record Problem(
     HEADERS_TOO_LARGE(431, "The headers are too large"),
     FAILED(500, "The service failed"),
     BUSY(503, "The service is busy"),
+    OVER_DEADLINE(503, "The calculation took too long"),
     NO_STORE(503, "Jobs cannot be kept at the moment");
 
     private final int status;

@@ -10,6 +10,7 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -24,6 +25,9 @@ final class Problems {
   static void handle(JavalinConfig config) {
     config.routes.exception(
         Refusal.class, (refusal, context) -> write(context, refusal.problem(), refusal.headers()));
+    config.routes.exception(
+        CancellationException.class,
+        (stopped, context) -> write(context, stopping(), Map.of("Retry-After", "5")));
     config.routes.exception(StoreException.class, Problems::noStore);
     config.routes.exception(HttpResponseException.class, Problems::refused);
     config.routes.exception(IOException.class, Problems::cutShort);
@@ -64,6 +68,10 @@ final class Problems {
         }
       }
     }
+  }
+
+  private static Problem stopping() {
+    return Problem.of(Problem.Kind.BUSY, "The service is stopping; ask again in a moment.");
   }
 
   private static void noStore(StoreException e, Context context) {

@@ -7,18 +7,17 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.atomic.AtomicBoolean;
-import org.eclipse.jetty.server.HttpConfiguration;
-import org.eclipse.jetty.server.HttpConnectionFactory;
-import org.eclipse.jetty.server.ServerConnector;
-import org.eclipse.jetty.server.handler.GracefulHandler;
+import java.util.function.Consumer;
 
 /** The running service. */
 public final class Server implements AutoCloseable {
 
-  private static final long IDLE_MILLIS = 10_000;
-  private static final long STOP_MILLIS = 5_000;
-
+  private final ScheduledExecutorService watch = Watch.start();
+  private final Settings settings;
+  private final Lane lane;
+  private final Bodies bodies;
   private final Javalin javalin;
   private final WarmUp warmUp;
   private final PlanLines lines;
@@ -26,34 +25,41 @@ public final class Server implements AutoCloseable {
   private final Jobs jobs;
   private final AtomicBoolean ready = new AtomicBoolean();
 
-  private Server(Settings settings) {
+  private Server(Settings settings, Consumer<JavalinConfig> more) {
+    this.settings = settings;
     Contract contract = Contract.load();
     Calculations calculations = new Calculations();
-    Slots slots = new Slots(settings.places(), settings.patienceSeconds());
     SchemaGate gate = new SchemaGate(contract, schemas(calculations));
     Desk desk = new Desk(gate);
     PlanDesk planDesk = new PlanDesk(calculations, desk);
     warmUp = new WarmUp(contract, planDesk);
-    lines = new PlanLines(planDesk::answer, slots, settings.places());
+    lane = new Lane(settings.capacity(), watch);
+    bodies = new Bodies(settings.bodyBytes(), settings.capacity(), settings.pace(), watch);
+    Intake intake = new Intake(bodies, lane, new Sending(settings.pace(), watch));
+    lines =
+        new PlanLines(
+            line -> lane.inTurn(line.length, () -> planDesk.answer(line)),
+            settings.capacity().places());
     streams = new PlanStreams(lines);
-    jobs = new Jobs(settings.jobs(), new UnitDesk(desk));
+    jobs = new Jobs(settings.jobs(), new UnitDesk(desk, lane));
     javalin =
         Javalin.create(
             config -> {
-              listen(config, settings);
+              Listening.set(config, settings, watch);
               guard(config, settings, contract);
               for (Calculation<?> calculation : calculations.all()) {
-                Endpoint<?> endpoint = new Endpoint<>(calculation, desk, slots);
+                Endpoint<?> endpoint = new Endpoint<>(calculation, desk, intake);
                 config.routes.post(calculation.path(), endpoint::handle);
               }
-              compose(config, gate, slots);
+              compose(config, gate, intake);
               config.routes.post(PlanStreams.PATH, streams::handle);
-              new JobRequests(jobs, gate, slots, settings.jobs().webhooks().targets())
+              new JobRequests(jobs, gate, intake, settings.jobs().webhooks().targets())
                   .handle(config);
-              new JobAnswers(jobs, slots).handle(config);
+              new JobAnswers(jobs, intake).handle(config);
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
               Pages.handle(config, contract);
+              more.accept(config);
             });
   }
 
@@ -68,13 +74,13 @@ public final class Server implements AutoCloseable {
   }
 
   /** Operations that are more than one body and one calculation. */
-  private static void compose(JavalinConfig config, SchemaGate gate, Slots slots) {
-    Estimates estimates = new Estimates(gate, slots);
-    config.routes.post(Validation.PATH, new Validation(gate, slots)::handle);
-    config.routes.post(Comparisons.PATH, new Comparisons(gate, slots)::handle);
+  private static void compose(JavalinConfig config, SchemaGate gate, Intake intake) {
+    Estimates estimates = new Estimates(gate, intake);
+    config.routes.post(Validation.PATH, new Validation(gate, intake)::handle);
+    config.routes.post(Comparisons.PATH, new Comparisons(gate, intake)::handle);
     config.routes.post(Estimates.PATH, estimates::handle);
     config.routes.post(Estimates.LIST_PATH, estimates::handleList);
-    config.routes.post(SurveyImports.PATH, new SurveyImports(slots)::handle);
+    config.routes.post(SurveyImports.PATH, new SurveyImports(intake)::handle);
   }
 
   private static List<String> schemas(Calculations calculations) {
@@ -93,8 +99,13 @@ public final class Server implements AutoCloseable {
    * @throws RuntimeException if the port is taken
    */
   public static Server start(Settings settings) {
+    return start(settings, config -> {});
+  }
+
+  /** The same with more operations behind the same guards. */
+  static Server start(Settings settings, Consumer<JavalinConfig> more) {
     settings.access().check(settings.host());
-    Server server = new Server(settings);
+    Server server = new Server(settings, more);
     server.javalin.start();
     server.warmUp.run();
     server.ready.set(true);
@@ -102,43 +113,47 @@ public final class Server implements AutoCloseable {
     return server;
   }
 
+  /** Gets ready for the first sheet as well, beside the work. */
+  public void prepareSheets() {
+    warmUp.sheet();
+  }
+
   /** The port that is listened on. */
   public int port() {
     return javalin.port();
   }
 
-  /** Stops after the requests that are being answered. */
+  /** The places of heavy work. */
+  Lane lane() {
+    return lane;
+  }
+
+  /** The bodies on their way. */
+  Bodies bodies() {
+    return bodies;
+  }
+
+  /**
+   * Stops: says first that it is not ready, waits until whoever asks that has heard it, takes no
+   * more requests, and ends after those that are being answered, see {@link Stopping}.
+   */
   @Override
   public void close() {
     ready.set(false);
+    drain();
     streams.close();
     javalin.stop();
     lines.close();
     jobs.close();
+    lane.close();
+    watch.shutdownNow();
   }
 
-  private static void listen(JavalinConfig config, Settings settings) {
-    config.startup.showJavalinBanner = false;
-    config.startup.showOldJavalinVersionWarning = false;
-    config.http.maxRequestSize = settings.bodyBytes();
-    config.http.prefer405over404 = true;
-    config.http.generateEtags = false;
-    config.jetty.modifyServer(
-        jetty -> {
-          jetty.setStopTimeout(STOP_MILLIS);
-          jetty.insertHandler(new GracefulHandler());
-          jetty.setErrorHandler(new JettyProblems());
-        });
-    config.jetty.addConnector(
-        (jetty, unused) -> {
-          HttpConfiguration http = new HttpConfiguration();
-          http.setSendServerVersion(false);
-          http.setIdleTimeout(IDLE_MILLIS);
-          ServerConnector connector = new ServerConnector(jetty, new HttpConnectionFactory(http));
-          connector.setHost(settings.host());
-          connector.setPort(settings.port());
-          connector.setIdleTimeout(IDLE_MILLIS);
-          return connector;
-        });
+  private void drain() {
+    try {
+      Thread.sleep(settings.stopping().drain().toMillis());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 }

@@ -10,8 +10,9 @@ import java.nio.file.Path;
  * @param host address to listen on
  * @param port port to listen on; 0 for any free one
  * @param bodyBytes largest body
- * @param places calculations that may run at once
- * @param patienceSeconds how long a calculation waits for a place
+ * @param capacity how much heavy work is taken at once
+ * @param pace how slow callers may be
+ * @param stopping how it ends
  * @param requestsPerMinute requests that one caller may make in a minute; 0 for no limit
  * @param access who may call
  * @param jobs how jobs are worked on
@@ -20,8 +21,9 @@ public record Settings(
     String host,
     int port,
     long bodyBytes,
-    int places,
-    long patienceSeconds,
+    Capacity capacity,
+    Pace pace,
+    Stopping stopping,
     int requestsPerMinute,
     Access access,
     JobSettings jobs) {
@@ -34,36 +36,57 @@ public record Settings(
 
   /** Listens on {@code host} and {@code port}, all else as usual. */
   public static Settings at(String host, int port) {
-    int places = Math.max(2, Runtime.getRuntime().availableProcessors());
     JobSettings jobs = JobSettings.in(StoreAddress.folder(Path.of(DATA)));
-    return new Settings(host, port, BODY_BYTES, places, 10, 0, Access.local(), jobs);
+    return new Settings(
+        host,
+        port,
+        BODY_BYTES,
+        Capacity.usual(),
+        Pace.usual(),
+        Stopping.usual(),
+        0,
+        Access.local(),
+        jobs);
   }
 
   /** The same with another largest body. */
   public Settings withBodyBytes(long bytes) {
     return new Settings(
-        host, port, bytes, places, patienceSeconds, requestsPerMinute, access, jobs);
+        host, port, bytes, capacity, pace, stopping, requestsPerMinute, access, jobs);
   }
 
-  /** The same with other places and another patience. */
-  public Settings withPlaces(int count, long seconds) {
-    return new Settings(host, port, bodyBytes, count, seconds, requestsPerMinute, access, jobs);
+  /** The same with more or less heavy work at once. */
+  public Settings withCapacity(Capacity other) {
+    return new Settings(
+        host, port, bodyBytes, other, pace, stopping, requestsPerMinute, access, jobs);
+  }
+
+  /** The same for faster or slower callers. */
+  public Settings withPace(Pace other) {
+    return new Settings(
+        host, port, bodyBytes, capacity, other, stopping, requestsPerMinute, access, jobs);
+  }
+
+  /** The same with another end. */
+  public Settings withStopping(Stopping other) {
+    return new Settings(
+        host, port, bodyBytes, capacity, pace, other, requestsPerMinute, access, jobs);
   }
 
   /** The same with a limit on the requests of one caller. */
   public Settings withRequestsPerMinute(int count) {
-    return new Settings(host, port, bodyBytes, places, patienceSeconds, count, access, jobs);
+    return new Settings(host, port, bodyBytes, capacity, pace, stopping, count, access, jobs);
   }
 
   /** The same for other callers. */
   public Settings withAccess(Access callers) {
     return new Settings(
-        host, port, bodyBytes, places, patienceSeconds, requestsPerMinute, callers, jobs);
+        host, port, bodyBytes, capacity, pace, stopping, requestsPerMinute, callers, jobs);
   }
 
   /** The same with jobs worked on in another way. */
   public Settings withJobs(JobSettings other) {
     return new Settings(
-        host, port, bodyBytes, places, patienceSeconds, requestsPerMinute, access, other);
+        host, port, bodyBytes, capacity, pace, stopping, requestsPerMinute, access, other);
   }
 }

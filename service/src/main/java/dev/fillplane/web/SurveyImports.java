@@ -23,10 +23,10 @@ final class SurveyImports {
 
   private static final int BLOCK = 8_192;
 
-  private final Slots slots;
+  private final Intake intake;
 
-  SurveyImports(Slots slots) {
-    this.slots = slots;
+  SurveyImports(Intake intake) {
+    this.intake = intake;
   }
 
   void handle(Context context) {
@@ -35,10 +35,9 @@ final class SurveyImports {
       throw Refusal.of(Problem.Kind.BAD_REQUEST, "The only parameter here is units.");
     }
     UnitSystem units = UnitsParameter.of(context);
-    byte[] body = Body.bytes(context, Calculations.CSV);
+    Body.check(context, Calculations.CSV);
     checkCharset(Body.mediaType(context));
-    byte[] answer = slots.run(() -> answer(body, units));
-    context.contentType(Calculation.JSON).result(answer);
+    intake.answer(context, Calculations.CSV, Calculation.JSON, body -> answer(body, units));
   }
 
   private static void checkCharset(String type) {

@@ -1,6 +1,7 @@
 package dev.fillplane.web;
 
 import dev.fillplane.estimate.UnitNeed;
+import dev.fillplane.finding.Stopped;
 import dev.fillplane.job.UnitAnswer;
 import dev.fillplane.job.UnitPlanner;
 import dev.fillplane.plan.PlanRequest;
@@ -13,12 +14,20 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /** Plans the units of jobs: the same answers as {@code POST /v1/plans}, byte for byte. */
-record UnitDesk(Desk desk) implements UnitPlanner {
+record UnitDesk(Desk desk, Lane lane) implements UnitPlanner {
 
   private static final Logger LOG = LoggerFactory.getLogger(UnitDesk.class);
 
   @Override
   public UnitAnswer plan(byte[] body) {
+    try {
+      return lane.inTurn(body.length, () -> answer(body));
+    } catch (Refusal overDeadline) {
+      return problem(overDeadline.problem());
+    }
+  }
+
+  private UnitAnswer answer(byte[] body) {
     AtomicReference<PlannedUnit> planned = new AtomicReference<>();
     Calculation<PlanRequest> plans = Calculations.plans(planned::set);
     try {
@@ -26,6 +35,8 @@ record UnitDesk(Desk desk) implements UnitPlanner {
       return new UnitAnswer(plan, Optional.of(UnitNeed.of(planned.get())));
     } catch (Refusal refusal) {
       return problem(refusal.problem());
+    } catch (Stopped e) {
+      throw e;
     } catch (RuntimeException | StackOverflowError e) {
       // It would fail the same way next time, and the other units must not wait for it.
       LOG.error("a unit of a job failed", e);

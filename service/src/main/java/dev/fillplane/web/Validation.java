@@ -19,11 +19,11 @@ final class Validation {
   static final String PATH = "/v1/plan-validations";
 
   private final SchemaGate gate;
-  private final Slots slots;
+  private final Intake intake;
 
-  Validation(SchemaGate gate, Slots slots) {
+  Validation(SchemaGate gate, Intake intake) {
     this.gate = gate;
-    this.slots = slots;
+    this.intake = intake;
   }
 
   /** What a body that does not fit its schema gets; the names are those of a plan validation. */
@@ -34,9 +34,7 @@ final class Validation {
 
   void handle(Context context) {
     Accepted.check(context, Calculation.JSON);
-    byte[] body = Body.bytes(context);
-    byte[] answer = slots.run(() -> answer(Body.parse(body)));
-    context.contentType(Calculation.JSON).result(answer);
+    intake.answer(context, Calculation.JSON, body -> answer(Body.parse(body)));
   }
 
   private byte[] answer(JsonNode tree) {

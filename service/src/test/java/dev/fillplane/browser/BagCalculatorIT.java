@@ -42,6 +42,30 @@ class BagCalculatorIT {
     browser.askedOnly(host);
   }
 
+  /** 40 m2 are 430.6 sq ft, 4 mm are 0.1575 in; 40 m2 again, not what 430.6 sq ft would be. */
+  @Test
+  void otherUnitsConvertWhatIsTyped() {
+    browser.open("http://" + host + "/elements/bag-calculator.html", Browser.DESK);
+    browser.counts("#plain", "25 bags");
+    units("us");
+    browser.counts("#plain", "qt mix water");
+    assertEquals("430.6", typed("area"));
+    assertEquals("0.1575", typed("from"));
+    browser.counts("#plain", "25 bags");
+    units("metric");
+    browser.counts("#plain", "L mix water");
+    assertEquals("40", typed("area"));
+    assertEquals("4", typed("from"));
+  }
+
+  private static void units(String units) {
+    browser.run("document.getElementById('plain').setAttribute('units', arguments[0])", units);
+  }
+
+  private static String typed(String id) {
+    return browser.inside("#plain", "#" + id).getDomProperty("value");
+  }
+
   @Test
   void aBadNumberIsMarked() {
     browser.open("http://" + host + "/elements/bag-calculator.html", Browser.PHONE);

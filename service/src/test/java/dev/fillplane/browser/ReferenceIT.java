@@ -4,32 +4,75 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.fillplane.web.Server;
 import dev.fillplane.web.Settings;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** The reference at /docs: offline, with the examples of the contract filled in. */
 class ReferenceIT {
 
-  /** What the library itself lacks; decision 39 says so. */
-  private static final String[] OF_THE_LIBRARY = {
-    "label", "select-name", "nested-interactive", "scrollable-region-focusable"
-  };
+  private static final String BAGS = "#operations-parts-countBags";
+
+  private static Browser browser;
+  private static Server server;
+  private static String host;
+
+  @BeforeAll
+  static void start() {
+    browser = Browser.start();
+    server = Server.start(Settings.at("127.0.0.1", 0));
+    host = "127.0.0.1:" + server.port();
+  }
+
+  @AfterAll
+  static void stop() {
+    if (browser != null) {
+      browser.close();
+      server.close();
+    }
+  }
+
+  @BeforeEach
+  void open() {
+    browser.open("http://" + host + "/docs", Browser.DESK);
+    browser.until(() -> !browser.all(BAGS).isEmpty(), () -> "no operations");
+  }
 
   @Test
-  void showsEveryOperationWithItsExampleAndAsksNobodyElse() {
-    try (Browser browser = Browser.start();
-        Server server = Server.start(Settings.at("127.0.0.1", 0))) {
-      String host = "127.0.0.1:" + server.port();
-      browser.open("http://" + host + "/docs", Browser.DESK);
-      browser.until(() -> !browser.all("#operations-parts-countBags").isEmpty(), () -> "no bags");
-      browser.run("document.querySelector('#operations-parts-countBags button').click()");
-      browser.until(
-          () -> !browser.all("#operations-parts-countBags textarea").isEmpty(), () -> "no body");
-      String body = browser.find("#operations-parts-countBags textarea").getDomProperty("value");
-      assertTrue(body.contains("\"thicknessRange\""), body);
-      browser.run("document.querySelector('#operations-parts-countBags .execute').click()");
-      browser.says("#operations-parts-countBags .live-responses-table", "\"order\": 25");
-      browser.accessible(OF_THE_LIBRARY);
-      browser.askedOnly(host);
+  void callsAnOperationWithItsExampleAndAsksNobodyElse() {
+    unfold(BAGS);
+    String body = browser.find(BAGS + " textarea").getDomProperty("value");
+    assertTrue(body.contains("\"thicknessRange\""), body);
+    press(BAGS + " .execute");
+    browser.says(BAGS + " .live-responses-table", "\"order\": 25");
+    browser.accessible();
+    browser.askedOnly(host);
+  }
+
+  @Test
+  void nothingSeriousForThoseWhoListenOrType() {
+    browser.accessible();
+    for (String operation :
+        List.of("pictures-printPourSheet", "jobs-uploadJob", "jobs-deleteJob", "jobs-getJob")) {
+      unfold("#operations-" + operation);
     }
+    browser.accessible();
+    press("#operations-pictures-printPourSheet .tabitem:not(.active) .tablinks");
+    browser.until(() -> !browser.all(".model-box-control").isEmpty(), () -> "no schema");
+    browser.accessible();
+    press(".btn.authorize");
+    browser.until(() -> !browser.all(".modal-ux").isEmpty(), () -> "no dialog");
+    browser.accessible();
+  }
+
+  private static void unfold(String operation) {
+    press(operation + " .opblock-summary-control");
+    browser.until(() -> !browser.all(operation + " .execute").isEmpty(), () -> operation);
+  }
+
+  private static void press(String selector) {
+    browser.run("document.querySelector(arguments[0]).click()", selector);
   }
 }

@@ -47,6 +47,24 @@ class DepthFieldPropertyTest {
     }
   }
 
+  @Test
+  void aPartThatWasCutFromARoomNeedNotBeCutAgain() {
+    Random random = new Random(12);
+    for (int i = 0; i < 10; i++) {
+      double[] ring = crooked(random);
+      Room west = room("w", ring);
+      Room east = room("e", moved(ring, 0, 13, 0));
+      DepthField depths = DepthField.of(sample(TestFloors::waves, 0.13, west, east), TARGET);
+      for (Room room : List.of(west, east)) {
+        for (Polygon strip : strips(room.outline().polygon(), 0.45, random.nextDouble() * 3)) {
+          Fill cutAgain = depths.within(strip);
+          assertEquals(cutAgain.area(), depths.within(room, strip).area(), 1e-9);
+          assertEquals(cutAgain.volume(), depths.within(room, strip).volume(), 1e-12);
+        }
+      }
+    }
+  }
+
   /** Strips across a room, at an angle, cut out of it. */
   private static List<Polygon> strips(Polygon room, double width, double angle) {
     List<Polygon> strips = new ArrayList<>();

@@ -7,10 +7,12 @@ import java.util.Random;
 final class CsvTexts {
 
   private static final List<String> HEADS =
-      List.of("point,x,y,reading", "setup;point;x;y;reading", "x,y,elevation", "point\tx\ty\treading");
+      List.of(
+          "point,x,y,reading", "setup;point;x;y;reading", "x,y,elevation", "point\tx\ty\treading");
 
   private static final List<String> CELLS =
-      List.of("1 1/2", "3/8\"", "-4 1/16", "1,5", "1.200,5", "1e3", "NaN", "", "x", "1/0", "-", "=1");
+      List.of(
+          "1 1/2", "3/8\"", "-4 1/16", "1,5", "1.200,5", "1e3", "NaN", "", "x", "1/0", "-", "=1");
 
   private CsvTexts() {}
 

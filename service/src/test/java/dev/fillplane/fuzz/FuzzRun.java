@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.Random;
 
 /**
- * The cases of one run. Each has its own chance, from the seed and its number alone, so that one can
- * be run again without those before it.
+ * The cases of one run. Each has its own chance, from the seed and its number alone, so that one
+ * can be run again without those before it.
  *
  * @param name of the test
  * @param share one in how many of the cases of a run this test is given, as its cases are dear

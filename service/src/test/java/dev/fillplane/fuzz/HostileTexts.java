@@ -73,8 +73,7 @@ final class HostileTexts {
   static final List<String> LONE = List.of("\uD800", "a\uDFFFb", "\uDC00\uD800");
 
   /** All of them. */
-  static final List<String> ALL =
-      Stream.of(ALLOWED, REFUSED, LONE).flatMap(List::stream).toList();
+  static final List<String> ALL = Stream.of(ALLOWED, REFUSED, LONE).flatMap(List::stream).toList();
 
   /** Names of properties that are none. */
   static final List<String> NAMES =

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Random;
 
 /**
- * Plan requests of invented floors that make sense, in metric units: one to three rooms side by side
- * with doors between them, an exit, and readings on a waved and sloping floor.
+ * Plan requests of invented floors that make sense, in metric units: one to three rooms side by
+ * side with doors between them, an exit, and readings on a waved and sloping floor.
  */
 final class InventedFloors {
 
@@ -73,8 +73,7 @@ final class InventedFloors {
     double width = round(Chance.between(1.5, 5, random));
     double length = round(Chance.between(2, 5, random));
     ObjectNode room = request.withArray("rooms").addObject().put("id", "room " + (number + 1));
-    ArrayNode rings =
-        room.putObject("outline").put("type", "Polygon").putArray("coordinates");
+    ArrayNode rings = room.putObject("outline").put("type", "Polygon").putArray("coordinates");
     ring(rings.addArray(), Chance.of(SHAPES, random), width, length);
     boolean column = Chance.oneIn(4, random);
     if (column) {

@@ -119,7 +119,8 @@ enum Mutation {
     void spoil(Spot spot, JsonNode body, Random random) {
       JsonNode deep = spot.value();
       for (int i = Chance.of(random, 2, 30, 39, 45, 900); i > 0; i--) {
-        deep = random.nextBoolean() ? NODES.arrayNode().add(deep) : NODES.objectNode().set("a", deep);
+        deep =
+            random.nextBoolean() ? NODES.arrayNode().add(deep) : NODES.objectNode().set("a", deep);
       }
       spot.put(deep);
     }

@@ -42,8 +42,7 @@ record Operation(
   private static Operation of(String path, JsonNode post, JsonNode document) {
     var body = post.at("/requestBody/content").properties().iterator().next();
     JsonNode schema = body.getValue().get("schema");
-    String reference =
-        schema.path("$ref").asText(schema.at("/x-line/$ref").asText("/PlanRequest"));
+    String reference = schema.path("$ref").asText(schema.at("/x-line/$ref").asText("/PlanRequest"));
     List<JsonNode> examples = new ArrayList<>();
     body.getValue().path("examples").forEach(example -> examples.add(example.get("value")));
     return new Operation(

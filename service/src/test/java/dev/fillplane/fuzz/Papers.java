@@ -22,7 +22,8 @@ import org.xml.sax.SAXParseException;
 final class Papers {
 
   private static final Pattern NO_NUMBER = Pattern.compile("[\"' ,(-](NaN|Infinity)[\"' ,)]");
-  private static final Pattern FORMULA = Pattern.compile("[=+@\t\r\uFF1D\uFF0B\uFF0D\uFF20].*|-[^0-9].*");
+  private static final Pattern FORMULA =
+      Pattern.compile("[=+@\t\r\uFF1D\uFF0B\uFF0D\uFF20].*|-[^0-9].*");
 
   private Papers() {}
 

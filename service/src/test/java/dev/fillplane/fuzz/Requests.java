@@ -117,9 +117,11 @@ final class Requests {
         array.set(i, varied(array.get(i), chance, random));
       }
     } else if (node.isInt() && node.intValue() > 0 && random.nextDouble() < chance) {
-      return JsonNodeFactory.instance.numberNode(Math.max(1, node.intValue() + random.nextInt(3) - 1));
+      return JsonNodeFactory.instance.numberNode(
+          Math.max(1, node.intValue() + random.nextInt(3) - 1));
     } else if (node.isNumber() && random.nextDouble() < chance) {
-      return JsonNodeFactory.instance.numberNode(node.doubleValue() * Chance.between(0.7, 1.4, random));
+      return JsonNodeFactory.instance.numberNode(
+          node.doubleValue() * Chance.between(0.7, 1.4, random));
     }
     return node;
   }

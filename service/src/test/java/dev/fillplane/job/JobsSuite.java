@@ -134,7 +134,7 @@ abstract class JobsSuite {
     assertEquals(1, ended.failed());
     assertEquals(List.of(new JobStatus.FailedUnit(1, "bad two")), ended.failures());
     everyUnitOnce(jobs, id, 3);
-    assertEquals(2, jobs.order("me", id).orElseThrow().planned());
+    assertEquals(2, jobs.needs("me", id).orElseThrow().order().planned());
     String bad = accept(jobs, List.of(unit("bad one")));
     assertEquals(JobState.FAILED, ended(jobs, bad).state());
   }
@@ -149,7 +149,7 @@ abstract class JobsSuite {
     planner.let(3);
     until(() -> status(jobs, id).done() == 3);
     assertEquals(JobState.RUNNING, status(jobs, id).state());
-    assertEquals(3, jobs.order("me", id).orElseThrow().planned());
+    assertEquals(3, jobs.needs("me", id).orElseThrow().order().planned());
     planner.let(3);
     assertEquals(JobState.FINISHED, ended(jobs, id).state());
   }
@@ -196,7 +196,7 @@ abstract class JobsSuite {
     ended(jobs, id);
     assertEquals(Optional.empty(), jobs.status("you", id));
     assertEquals(Optional.empty(), jobs.rows("you", id, 0, 10));
-    assertEquals(Optional.empty(), jobs.order("you", id));
+    assertEquals(Optional.empty(), jobs.needs("you", id));
     assertFalse(jobs.delete("you", id));
     assertEquals(Optional.empty(), jobs.status("me", "no such job"));
     assertEquals(2, status(jobs, id).done());
@@ -241,6 +241,27 @@ abstract class JobsSuite {
     assertTrue(second.stillRunning());
     go.countDown();
     assertEquals(first.get().id(), accept(jobs, "me", "key", "body").id());
+  }
+
+  /** All units are done, and nobody has noted the end yet: there is nothing to cancel. */
+  @Test
+  void aJobThatIsDoneIsForgotten() {
+    Clock clock = Clock.systemUTC();
+    try (Database database = Database.open(store(), 2)) {
+      JobTasks tasks = new JobTasks((job, unit) -> {});
+      Sweeper sweeper = new Sweeper(database, clock);
+      JobStore jobs = new JobStore(database, tasks, sweeper, clock, JobSettings.KEPT);
+      String id =
+          jobs.accept("me", USUAL, units(1), Optional.empty(), status -> new byte[0]).id();
+      UnitAnswer answer = new UnitAnswer(new byte[] {'{', '}'}, Optional.empty());
+      database.change(
+          connection -> {
+            UnitTable.answer(connection, id, 0, answer);
+            return null;
+          });
+      assertTrue(jobs.delete("me", id));
+      assertEquals(Optional.empty(), jobs.status("me", id));
+    }
   }
 
   /** The answer may be kept although its connection broke: then the key stays with it. */

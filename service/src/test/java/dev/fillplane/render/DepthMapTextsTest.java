@@ -43,8 +43,8 @@ class DepthMapTextsTest {
       List<String> texts = Picture.of(planned).texts();
       for (String start :
           List.of(
-              "HIGH SPOT ",
-              "LOW SPOT ",
+              "HIGH ",
+              "LOW ",
               "EXIT",
               "Bags to order",
               "61",

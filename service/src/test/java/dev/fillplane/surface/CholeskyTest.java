@@ -44,18 +44,6 @@ class CholeskyTest {
   }
 
   @Test
-  void multiplyUndoesForward() {
-    for (int n : SIZES) {
-      Cholesky factor = Factorization.of(positive(n).getData()).orElseThrow();
-      RealMatrix many = random(n, 3, 9);
-      double[][] rows = many.getData();
-      factor.forward(rows, 0, 3);
-      factor.multiply(rows);
-      assertEquals(0, many.subtract(new Array2DRowRealMatrix(rows)).getNorm(), 1e-11 * n);
-    }
-  }
-
-  @Test
   void inverseDiagonalIsThatOfTheInverse() {
     for (int n : SIZES) {
       RealMatrix matrix = positive(n);

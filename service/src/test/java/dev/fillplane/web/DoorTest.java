@@ -115,7 +115,9 @@ class DoorTest {
 
   @Test
   void noPlaceForACalculation() {
-    try (Server full = Server.start(Settings.at("127.0.0.1", 0).withPlaces(0, 0))) {
+    try (Server full =
+        Server.start(
+            Settings.at("127.0.0.1", 0).withCapacity(Capacity.usual().withPlaces(1, -1)))) {
       Response answer =
           RunningService.to(full)
               .contentType("application/json")

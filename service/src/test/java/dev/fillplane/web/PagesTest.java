@@ -13,6 +13,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -50,6 +52,29 @@ class PagesTest {
             .sorted()
             .toList();
     assertEquals(listed, List.copyOf(there));
+  }
+
+  /** Behind a proxy the service may stand below a path: nothing of it starts at the host. */
+  @Test
+  void noFileAsksFromTheRootOfItsHost() throws IOException {
+    Pattern absolute =
+        Pattern.compile("(href=|src=|url:) ?[\"'`]/|[\"'`]/(v1|page|docs|elements|openapi)");
+    for (String line : Pages.list()) {
+      String resource = line.split(" ", -1)[1];
+      if (!resource.startsWith("/")) {
+        Matcher found = absolute.matcher(Files.readString(FOLDER.resolve(resource)));
+        assertFalse(found.find(), () -> resource + ": " + found.group());
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/docs/", "/elements/bag-calculator.html/"})
+  void aSlashTooManyIsLedToThePageWhoseLinksHold(String path) {
+    Response answer = RunningService.open().redirects().follow(false).get(path);
+    assertEquals(308, answer.statusCode());
+    String[] names = path.split("/", -1);
+    assertEquals("../" + names[names.length - 2], answer.header("Location"));
   }
 
   @Test

@@ -35,7 +35,7 @@ class StreamFlowTest {
   private PlanStreams streams;
 
   private void serve(UnaryOperator<byte[]> planner, long idleMillis) {
-    lines = new PlanLines(planner, new Slots(2, 0), WIDTH / 2);
+    lines = new PlanLines(planner, WIDTH / 2);
     streams = new PlanStreams(lines, idleMillis);
     server =
         Javalin.create(

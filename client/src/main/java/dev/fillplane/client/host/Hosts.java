@@ -1,6 +1,7 @@
 package dev.fillplane.client.host;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.ServiceConfigurationError;
 import java.util.ServiceLoader;
@@ -9,19 +10,25 @@ import java.util.ServiceLoader;
 public final class Hosts {
   private static final String WHERE = "META-INF/services/" + Host.class.getName();
 
+  /** So many that cannot be made are a fault of their own. */
+  private static final int MOST_FAULTS = 100;
+
   private Hosts() {}
 
   /**
-   * The host of a name, among those that the class loader of this thread knows.
+   * The host of a name, among those that the class loader of this thread knows. Others that cannot
+   * be made or were built for another version are no hindrance.
    *
    * @throws HostException if there is none or several, or it was built for another version
    */
   public static Host find(String name) {
-    List<Host> found = all().stream().filter(host -> host.name().equals(name)).toList();
+    List<HostException> faults = new ArrayList<>();
+    List<Host> made = made(faults);
+    List<Host> found = made.stream().filter(host -> host.name().equals(name)).toList();
     if (found.size() != 1) {
-      String count = found.isEmpty() ? "There is no host " : "There are several hosts ";
-      throw new HostException(count + "\"" + name + "\" among " + names() + "; see " + WHERE + ".");
+      throw none(name, found.isEmpty(), made, faults);
     }
+    check(found.get(0));
     return found.get(0);
   }
 
@@ -31,11 +38,10 @@ public final class Hosts {
    * @throws HostException if one was built for another version or cannot be made
    */
   public static List<Host> all() {
-    List<Host> hosts = new ArrayList<>();
-    try {
-      ServiceLoader.load(Host.class).forEach(hosts::add);
-    } catch (ServiceConfigurationError e) {
-      throw new HostException("A host of " + WHERE + " cannot be made: " + e.getMessage(), e);
+    List<HostException> faults = new ArrayList<>();
+    List<Host> hosts = made(faults);
+    if (!faults.isEmpty()) {
+      throw faults.get(0);
     }
     hosts.forEach(Hosts::check);
     return List.copyOf(hosts);
@@ -57,7 +63,34 @@ public final class Hosts {
     }
   }
 
-  private static List<String> names() {
-    return all().stream().map(Host::name).toList();
+  private static HostException none(
+      String name, boolean isMissing, List<Host> made, List<HostException> faults) {
+    StringBuilder text =
+        new StringBuilder(isMissing ? "There is no host " : "There are several hosts ");
+    text.append('"').append(name).append("\" among ");
+    text.append(made.stream().map(Host::name).toList()).append("; see ").append(WHERE).append('.');
+    faults.forEach(fault -> text.append(' ').append(fault.getMessage()));
+    HostException none = new HostException(text.toString());
+    faults.forEach(none::addSuppressed);
+    return none;
+  }
+
+  /** Makes every host that can be made; why others cannot goes to {@code faults}. */
+  private static List<Host> made(List<HostException> faults) {
+    List<Host> made = new ArrayList<>();
+    Iterator<Host> hosts = ServiceLoader.load(Host.class).iterator();
+    boolean more = true;
+    while (more && faults.size() < MOST_FAULTS) {
+      try {
+        more = hosts.hasNext();
+        if (more) {
+          made.add(hosts.next());
+        }
+      } catch (ServiceConfigurationError e) {
+        faults.add(
+            new HostException("A host of " + WHERE + " cannot be made: " + e.getMessage(), e));
+      }
+    }
+    return made;
   }
 }

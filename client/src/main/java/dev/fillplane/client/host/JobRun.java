@@ -29,7 +29,7 @@ final class JobRun {
   RunSummary run(Duration patience) {
     Optional<RunningJob> job = started();
     job.ifPresent(running -> await(running, patience));
-    job.ifPresent(running -> handOver(running.units()));
+    job.ifPresent(this::handOver);
     units.subList(next, units.size()).forEach(handover::unanswered);
     return handover.summary();
   }
@@ -60,8 +60,14 @@ final class JobRun {
         handover.end(new HostException("The job " + job.id() + " had not ended in " + patience));
       }
     } catch (RuntimeException e) {
-      handover.end(e);
+      lost(job, e);
     }
+  }
+
+  /** The job may well go on: whoever knows its id can take it up again. */
+  private void lost(RunningJob job, RuntimeException reason) {
+    String text = "The job " + job.id() + " was lost sight of: " + reason.getMessage();
+    handover.end(new HostException(text, reason));
   }
 
   private void look(RunningJob job, Job seen, boolean[] cancelled) {
@@ -72,9 +78,10 @@ final class JobRun {
     }
   }
 
-  private void handOver(Iterator<JobUnit> answers) {
+  private void handOver(RunningJob job) {
+    Iterator<JobUnit> answers = job.units();
     while (next < units.size()) {
-      Optional<JobUnit> answer = answer(answers);
+      Optional<JobUnit> answer = answer(job, answers);
       if (answer.isEmpty()) {
         return;
       }
@@ -89,11 +96,11 @@ final class JobRun {
     }
   }
 
-  private Optional<JobUnit> answer(Iterator<JobUnit> answers) {
+  private Optional<JobUnit> answer(RunningJob job, Iterator<JobUnit> answers) {
     try {
       return answers.hasNext() ? Optional.of(answers.next()) : Optional.empty();
     } catch (RuntimeException e) {
-      handover.end(e);
+      lost(job, e);
       return Optional.empty();
     }
   }

@@ -82,9 +82,20 @@ class HostsTest {
         "The host \"old\" was built for version 0 of the host interfaces, this is version 1: build"
             + " it anew.",
         old);
-    String late =
-        message(() -> Hosts.find("fitting"), Fitting.class.getName(), Late.class.getName());
+    String late = message(() -> Hosts.find("late"), Late.class.getName());
+    assertEquals(late, message(Hosts::all, Fitting.class.getName(), Late.class.getName()));
     assertTrue(late.contains("version 2") && late.contains("use a later"), late);
+  }
+
+  @Test
+  void othersThatCannotRunAreNoHindrance() {
+    String[] all = {
+      "dev.example.NoSuchHost", Old.class.getName(), Fitting.class.getName(), Late.class.getName()
+    };
+    assertInstanceOf(Fitting.class, with(() -> Hosts.find("fitting"), all));
+    String none = message(() -> Hosts.find("other"), all);
+    assertTrue(none.contains("among [old, fitting, late]"), none);
+    assertTrue(none.contains("dev.example.NoSuchHost"), "why one is not among them: " + none);
   }
 
   @Test

@@ -88,6 +88,27 @@ class JobRunTest {
   }
 
   @Test
+  void aJobThatIsLostSightOfIsNamed() {
+    RunSummary unseen =
+        run(
+            new TestHost(3),
+            asked -> asked.startsWith("/v1/jobs {") ? job(asked, 2) : new Answer(500, "{}"));
+    assertNamesTheJob(unseen);
+    RunSummary unread =
+        run(
+            new TestHost(3),
+            asked -> asked.contains("/plans") ? new Answer(404, "{}") : job(asked, 2));
+    assertNamesTheJob(unread);
+  }
+
+  private static void assertNamesTheJob(RunSummary summary) {
+    RuntimeException lost = summary.endedBy().orElseThrow();
+    assertTrue(lost.getMessage().contains("job j1 was lost sight of"), lost.getMessage());
+    assertInstanceOf(ProblemException.class, lost.getCause());
+    assertEquals(List.of("unit 0", "unit 1", "unit 2"), summary.unanswered());
+  }
+
+  @Test
   void noUnitsNoJob() {
     TestHost host = new TestHost(0);
     RunSummary summary = run(host, asked -> new Answer(500, "{}"));

@@ -75,7 +75,9 @@ final class TestHost implements Host, EstimateSink, ProgressView {
     if (taken == failAt) {
       throw new IllegalStateException("no unit " + taken);
     }
-    return unit(taken++);
+    Unit unit = unit(taken);
+    taken = taken + 1;
+    return unit;
   }
 
   @Override

@@ -12,7 +12,6 @@ import { bindCatalogue } from './catalogue.js';
 import { bindCompare } from './compare.js';
 import { bindFiles } from './files.js';
 import { Picture } from './picture.js';
-import { convertRequest } from './convert.js';
 import { clearFindings, findingList, goTo, placeFindings, placeOf } from './findings.js';
 import { numbersPart, sentence, verdictPart } from './plan-view.js';
 import { orderPart } from './order-view.js';
@@ -21,8 +20,7 @@ import { get, useKey } from './service.js';
 
 const store = new Store();
 const form = byId('job');
-const map = new Picture('map');
-const timeline = new Picture('timeline');
+const pictures = { map: new Picture('map'), timeline: new Picture('timeline') };
 
 /** Tells those who look and those who listen. @param {string} text */
 function say(text) {
@@ -33,7 +31,7 @@ function say(text) {
 const views = {
   missing(text) {
     clearFindings(form);
-    placeFindings(form, [...store.unreadable].map(([pointer, detail]) => ({ code: '', pointer, detail })), 'error');
+    placeFindings(form, [...store.unreadable].map(([pointer, { why }]) => ({ code: '', pointer, detail: why })), 'error');
     state('empty', text);
   },
   waiting() {
@@ -52,9 +50,11 @@ const views = {
     byId('warnings').replaceChildren(findingList(form, plan.warnings));
     state('planned', sentence(plan));
   },
-  map: (picture) => map.show(picture),
-  timeline: (picture) => timeline.show(picture),
-  pictureless: (error) => say(`The plan stands, but its picture is missing: ${error.message}`),
+  picture: (name, svg) => pictures[name].show(svg),
+  pictureless(name, error) {
+    pictures[name].hide();
+    say(`The plan stands, but its ${name} is missing: ${error.message}`);
+  },
   failed(error) {
     const findings = hasFindings(error) ? error.findings : [];
     clearFindings(form);
@@ -68,8 +68,13 @@ const views = {
 };
 
 function state(name, text) {
-  byId('results').dataset.state = name;
-  byId('results').removeAttribute('aria-busy');
+  const results = byId('results');
+  const focused = document.activeElement;
+  results.dataset.state = name;
+  results.removeAttribute('aria-busy');
+  if (results.contains(focused) && !focused?.checkVisibility()) {
+    results.focus();
+  }
   byId('short').textContent = name === 'planned' ? text : 'No plan yet';
   say(text);
 }
@@ -82,10 +87,15 @@ function showUnits() {
 
 async function openSample() {
   try {
-    store.replace(await get(`/page/sample-${store.units}.json`));
+    store.replace(await get(`page/sample-${store.units}.json`));
   } catch (error) {
     views.failed(error);
   }
+}
+
+/** Everything that the service is asked for, lists of materials as well. */
+function askAgain() {
+  store.change(() => {});
 }
 
 bindFields(form, store);
@@ -96,19 +106,22 @@ bindCatalogue(store, views.failed);
 bindCompare(store);
 bindFiles(store, say);
 store.listen(({ structure }) => structure && showUnits());
+store.listen(() => (byId('back').hidden = store.before === null));
 new Drawing(store, say);
-const planning = new Planning(store, views);
+new Planning(store, views);
 
 byId('sample').addEventListener('click', openSample);
 byId('empty').addEventListener('click', () => store.replace(emptyRequest(store.units)));
+byId('back').addEventListener('click', () => store.replace(store.before));
 byId('type-room').addEventListener('click', () => {
   addRoom(store);
   goTo(placeOf(form, `/rooms/${store.request.rooms.length - 1}/outline/coordinates`));
 });
-byId('units').addEventListener('change', (event) => store.replace(convertRequest(store.request, event.target.value)));
+byId('units').addEventListener('change', (event) => store.convertTo(event.target.value));
 byId('service-key').addEventListener('change', (event) => {
   useKey(event.target.value);
-  store.change(() => {});
+  askAgain();
 });
-byId('again').addEventListener('click', () => planning.run());
+byId('again').addEventListener('click', askAgain);
+window.addEventListener('online', () => byId('results').dataset.state === 'failed' && askAgain());
 store.replace(emptyRequest('metric'));

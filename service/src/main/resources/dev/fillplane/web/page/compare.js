@@ -1,10 +1,10 @@
 /** Two days side by side: the same job, hot and cool, one request each. */
 
+import { convertField, readNumber } from '../elements/numbers.js';
 import { byId, table } from './dom.js';
 import { fixed, quantity } from './format.js';
-import { readNumber } from './kinds.js';
-import { convert } from './convert.js';
 import { post } from './service.js';
+import { withoutBegun } from './survey.js';
 
 /** @typedef {import('./store.js').Store} Store */
 
@@ -13,40 +13,50 @@ const DAYS = { hot: [32, 30, 30, 22], cool: [18, 16, 18, 12] };
 
 /** @param {Store} store */
 export function bindCompare(store) {
-  let units = '';
+  let units = 'metric';
+  fields().forEach(({ field, usual }) => (field.value = usual));
   store.listen(() => {
     if (store.units !== units) {
       units = store.units;
-      showDays(units);
+      fields().forEach(({ field }) => convertField(field, 'temperature', units));
     }
   });
   byId('compare').addEventListener('click', () => compare(store));
 }
 
-function showDays(units) {
-  for (const [day, values] of Object.entries(DAYS)) {
-    NAMES.forEach((name, i) => {
-      byId(`${day}-${name}`).value = units === 'us' ? Math.round(convert('temperature', values[i], 'us')) : values[i];
-    });
-  }
+function fields() {
+  return Object.entries(DAYS).flatMap(([day, values]) =>
+    NAMES.map((name, i) => ({ day, name, field: byId(`${day}-${name}`), usual: String(values[i]) })));
 }
 
 async function compare(store) {
   const place = byId('compared');
-  place.textContent = 'Planning both days\u2026';
   try {
-    const [hot, cool] = await Promise.all(['hot', 'cool'].map((day) => planOf(day, store)));
+    const days = Object.keys(DAYS).map((day) => requestOf(day, store));
+    place.textContent = 'Planning both days\u2026';
+    const [hot, cool] = await Promise.all(days.map(async (day) => (await post('v1/plans', day)).json()));
     place.replaceChildren(sideBySide(hot, cool));
   } catch (error) {
     place.textContent = error.findings?.[0]?.detail ?? error.message;
   }
 }
 
-async function planOf(day, store) {
-  const told = Object.fromEntries(NAMES.map((name) => [name, readNumber(byId(`${day}-${name}`).value, store.units)]));
-  const request = structuredClone(store.request);
-  request.conditions = { ...request.conditions, ...told };
-  return (await post('/v1/plans', request)).json();
+function requestOf(day, store) {
+  const told = fields().filter((field) => field.day === day)
+    .map(({ name, field }) => [name, temperature(field, store.units)]);
+  const request = withoutBegun(store.request);
+  return { ...request, conditions: { ...request.conditions, ...Object.fromEntries(told) } };
+}
+
+function temperature(field, units) {
+  field.removeAttribute('aria-invalid');
+  try {
+    return readNumber(field.value, units);
+  } catch (error) {
+    field.setAttribute('aria-invalid', 'true');
+    field.focus();
+    throw error;
+  }
 }
 
 function sideBySide(hot, cool) {

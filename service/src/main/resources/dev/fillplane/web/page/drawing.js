@@ -4,9 +4,9 @@ import { byId } from './dom.js';
 import { drawBoard } from './board.js';
 import { unitName } from './format.js';
 import { OpeningTool } from './opening-tool.js';
-import { pointsOf } from './readings.js';
 import { ReadingTool } from './reading-tool.js';
 import { cornersOf, RoomTool } from './room-tool.js';
+import { pointsOf } from './survey.js';
 import { ViewBox } from './view-box.js';
 
 /** @typedef {import('./store.js').Store} Store */
@@ -19,6 +19,7 @@ export class Drawing {
   /** Where the cross is. @type {Point | null} */
   cursor = null;
   #wider = 1;
+  #units = '';
 
   /** @param {Store} store @param {(text: string) => void} say */
   constructor(store, say) {
@@ -35,7 +36,7 @@ export class Drawing {
     };
     this.tool = this.tools.room;
     this.#bind();
-    store.listen(show);
+    store.listen((change) => this.#changed(change));
   }
 
   /** Draws all of it; what is seen stays the same while a room is unfinished. */
@@ -47,6 +48,19 @@ export class Drawing {
       this.view = new ViewBox(this.store.units, points, width, Math.round(width * 0.66), this.#wider);
     }
     drawBoard(this.board, this.view, request, { corners: this.room.unfinished, cursor: this.cursor });
+  }
+
+  /** What is only begun goes with another request, and stays in other units. */
+  #changed({ whole }) {
+    const { units } = this.store;
+    if (whole) {
+      this.tool.stop();
+    } else if (this.#units !== units) {
+      Object.values(this.tools).forEach((tool) => tool.convertTo(units));
+    }
+    this.cursor = this.#units === units && !whole ? this.cursor : null;
+    this.#units = units;
+    this.show();
   }
 
   #bind() {

@@ -28,7 +28,7 @@ function take(field, store) {
   try {
     store.set(pointer, KINDS[field.dataset.kind].read(field.value, store.units));
   } catch (error) {
-    store.refuse(pointer, error.message);
+    store.refuse(pointer, field.value, error.message);
   }
 }
 
@@ -39,7 +39,8 @@ function take(field, store) {
  */
 export function showFields(node, store) {
   for (const field of /** @type {NodeListOf<any>} */ (node.querySelectorAll('[data-at][data-kind]'))) {
-    show(field, KINDS[field.dataset.kind].write(store.at(field.dataset.at), store.units));
+    const typed = store.unreadable.get(field.dataset.at)?.text;
+    show(field, typed ?? KINDS[field.dataset.kind].write(store.at(field.dataset.at), store.units));
   }
   for (const unit of /** @type {NodeListOf<HTMLElement>} */ (node.querySelectorAll('[data-unit]'))) {
     unit.textContent = unitName(store.units, unit.dataset.unit ?? '');

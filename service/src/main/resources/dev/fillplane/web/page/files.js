@@ -2,15 +2,16 @@
 
 import { byId, el } from './dom.js';
 import { post } from './service.js';
+import { withoutBegun } from './survey.js';
 
 /** @typedef {import('./store.js').Store} Store */
 
 const MADE = {
-  'save-map': ['/v1/depth-maps', 'depth-map.svg'],
-  'save-batches': ['/v1/batch-lists', 'batches.csv'],
-  'save-sheet': ['/v1/pour-sheets', 'pour-sheet.pdf'],
-  'save-page': ['/v1/pour-pages', 'pour-sheet.html'],
-  'save-timeline': ['/v1/timelines', 'timeline.svg'],
+  'save-map': ['v1/depth-maps', 'depth-map.svg'],
+  'save-batches': ['v1/batch-lists', 'batches.csv'],
+  'save-sheet': ['v1/pour-sheets', 'pour-sheet.pdf'],
+  'save-page': ['v1/pour-pages', 'pour-sheet.html'],
+  'save-timeline': ['v1/timelines', 'timeline.svg'],
 };
 
 /** @param {Store} store @param {(text: string) => void} say */
@@ -44,7 +45,7 @@ function open(store, text) {
 
 async function saveMade(store, path, name, say) {
   try {
-    save(await (await post(path, store.request)).blob(), name);
+    save(await (await post(path, withoutBegun(store.request))).blob(), name);
     say(`Saved ${name}.`);
   } catch (error) {
     say(error.message);

@@ -8,10 +8,23 @@ import { parts } from './pointer.js';
 /** Takes all notes off the form. @param {HTMLFormElement} form */
 export function clearFindings(form) {
   form.querySelectorAll('.finding').forEach((note) => note.remove());
-  form.querySelectorAll('[aria-invalid]').forEach((field) => {
+  form.querySelectorAll('[aria-describedby*="finding-"]').forEach((field) => {
     field.removeAttribute('aria-invalid');
-    field.removeAttribute('aria-describedby');
+    describe(field, others(field));
   });
+}
+
+/** What describes a field beside findings, such as a hint. @returns {string[]} */
+function others(field) {
+  return (field.getAttribute('aria-describedby') ?? '').split(' ').filter((id) => id && !id.startsWith('finding-'));
+}
+
+function describe(field, ids) {
+  if (ids.length > 0) {
+    field.setAttribute('aria-describedby', ids.join(' '));
+  } else {
+    field.removeAttribute('aria-describedby');
+  }
 }
 
 /**
@@ -65,9 +78,9 @@ function note(place, finding, severity, id) {
     place.setAttribute('aria-invalid', 'true');
     openAround(place);
   }
-  const known = place.getAttribute('aria-describedby');
-  place.setAttribute('aria-describedby', [known, text.id].filter(Boolean).join(' '));
-  (place.closest('label, td') ?? place).append(text);
+  describe(place, [...(place.getAttribute('aria-describedby') ?? '').split(' ').filter(Boolean), text.id]);
+  // Behind the label: what stands inside of it is read as the name of the field.
+  (place.closest('label') ?? place).after(text);
 }
 
 function openAround(place) {

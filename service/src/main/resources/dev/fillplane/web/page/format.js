@@ -16,6 +16,9 @@ const DIGITS = {
   us: { plan: 1, area: 0, fill: 1, liquid: 2, mass: 0, temperature: 0, time: 0 },
 };
 
+/** Marks of a jug, from coarse to fine: of a litre; a cup, half a cup and a fluid ounce of a quart. */
+const JUG_MARKS = { metric: [0.1, 0.05, 0.01], us: [0.25, 0.125, 0.03125] };
+
 /** From here on a digit behind the point tells nothing. */
 const LARGE = 100;
 
@@ -31,9 +34,33 @@ export function unitName(units, dimension) {
  * @param {number} value
  */
 export function quantity(units, dimension, value) {
-  const digits = value >= LARGE ? 0 : DIGITS[units][dimension];
+  const usual = value >= LARGE ? 0 : DIGITS[units][dimension];
+  // A little is not nothing.
+  const digits = value > 0 && value < 0.5 / 10 ** usual ? usual + 1 : usual;
   const number = units === 'us' && dimension === 'height' ? sixteenths(value) : fixed(value, digits);
   return `${number}\u00a0${unitName(units, dimension)}`;
+}
+
+/**
+ * What must be enough, up to the next whole unit, as on the pour sheet.
+ * @param {string} units
+ * @param {string} dimension
+ * @param {number} value
+ */
+export function upTo(units, dimension, value) {
+  return `${fixed(Math.ceil(value - 1e-6), 0)}\u00a0${unitName(units, dimension)}`;
+}
+
+/**
+ * Water to a mark of a measuring jug, as on the pour sheet: the coarsest that is off by 1 % at most.
+ * @param {string} units
+ * @param {number} volume
+ */
+export function jug(units, volume) {
+  const filled = JUG_MARKS[units].map((mark) => Math.round(volume / mark) * mark);
+  const best = filled.find((value) => Math.abs(value - volume) <= 0.01 * volume) ?? filled[filled.length - 1];
+  const text = best.toLocaleString('en', { minimumFractionDigits: 1, maximumFractionDigits: 5 });
+  return `${text}\u00a0${unitName(units, 'liquid')}`;
 }
 
 /** @param {number} value @param {number} [digits] */

@@ -23,14 +23,13 @@ async function run(store, say) {
   wrong.replaceChildren();
   byId('import-text').removeAttribute('aria-invalid');
   try {
-    const answer = await postTable(`/v1/survey-imports?units=${store.units}`, byId('import-text').value);
+    const answer = await postTable(`v1/survey-imports?units=${store.units}`, byId('import-text').value);
     const { survey } = await answer.json();
-    store.change((request) => {
-      const { setups, elevations, table, benchmarks, ...kept } = request.survey;
-      request.survey = { ...survey, ...kept };
-    });
+    const { setups, elevations, table, benchmarks, ...kept } = store.request.survey;
+    store.renew('/survey', { ...survey, ...kept });
     byId('import-text').value = '';
     byId('import-box').open = false;
+    byId('import-box').querySelector('summary').focus();
     say('The table was read.');
   } catch (error) {
     byId('import-text').setAttribute('aria-invalid', 'true');

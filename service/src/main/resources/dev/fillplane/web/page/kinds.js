@@ -1,34 +1,8 @@
 /** How each kind of field is read and written. Reading throws a sentence where it cannot. */
 
+import { readNumber } from '../elements/numbers.js';
+
 /** @typedef {{ read: (text: string, units: string) => any, write: (value: any, units: string) => string }} Kind */
-
-const NUMBER = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/;
-const THOUSANDS = /^[+-]?\d{1,3}(,\d{3})+(\.\d+)?$/;
-const FRACTION = /^([+-]?)(?:(\d+)[ -]+)?(\d+)\/(\d+)$/;
-
-/**
- * A number as people type it: a decimal point or comma, in US units also 2 3/8.
- * @param {string} text
- * @param {string} units
- */
-export function readNumber(text, units) {
-  const plain = text.trim().replace(/\u2212/g, '-').replace(/["\u2033]$/, '').trim();
-  if (THOUSANDS.test(plain)) {
-    throw new Error('Leave out the comma between thousands, or write a decimal point.');
-  }
-  if (NUMBER.test(plain)) {
-    return Number(plain.replace(',', '.'));
-  }
-  const [, sign, whole, over, under] = (units === 'us' && plain.match(FRACTION)) || [];
-  if (over !== undefined && Number(under) > 0) {
-    return (sign === '-' ? -1 : 1) * (Number(whole ?? 0) + Number(over) / Number(under));
-  }
-  throw new Error(
-    units === 'us'
-      ? 'Type a number, such as 12.5 or 2 3/8.'
-      : 'Type a number, such as 12.5, without its unit.',
-  );
-}
 
 /** Six digits are enough for a hand-held number. @param {number} value */
 export function writeNumber(value) {

@@ -40,4 +40,6 @@ export class OpeningTool {
   }
 
   stop() {}
+
+  convertTo() {}
 }

@@ -1,7 +1,7 @@
 /** The order of pouring: bays with the age of their edges against the limit, and the batches. */
 
 import { el, table } from './dom.js';
-import { counted, fixed, quantity } from './format.js';
+import { counted, fixed, jug, quantity } from './format.js';
 
 /** @param {any} plan */
 export function orderPart(plan) {
@@ -40,7 +40,7 @@ function batchTable({ pour, units }) {
     batch.bay,
     batch.firstRibbon === batch.lastRibbon ? String(batch.firstRibbon) : `${batch.firstRibbon} to ${batch.lastRibbon}`,
     String(batch.bags),
-    quantity(units, 'liquid', batch.water),
+    jug(units, batch.water),
     fixed(batch.mixStart),
     fixed(batch.placed),
     batch.edgeAge === undefined ? '' : fixed(batch.edgeAge),

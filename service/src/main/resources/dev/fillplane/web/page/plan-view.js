@@ -1,7 +1,7 @@
 /** The plan in a few numbers: the verdict, what to buy, what to mix, where to start. */
 
 import { el } from './dom.js';
-import { counted, duration, quantity } from './format.js';
+import { counted, duration, jug, quantity, upTo } from './format.js';
 
 const VERDICTS = {
   holds: ['\u2713', 'The wet edge holds', 'Every edge is met in time, with the reserve.'],
@@ -50,15 +50,15 @@ export function numbersPart(plan) {
   const water = mix.needed.waterTemperature;
   return el('dl', { class: 'cards' },
     card('Bags to order', String(bags.order), `likely ${bags.likely}; ${bags.p10} to ${bags.p90} in 8 of 10 floors`),
-    card('Mix water', `${quantity(units, 'liquid', mix.waterPerBatch)} a batch`,
-      `${quantity(units, 'liquid', quantities.mixWater)} in all${water === undefined ? '' : `; at ${quantity(units, 'temperature', water)} the mix comes out as the data sheet has it`}`),
+    card('Mix water', `${jug(units, mix.waterPerBatch)} a batch`,
+      `${upTo(units, 'liquid', quantities.mixWater)} in all${water === undefined ? '' : `; at ${quantity(units, 'temperature', water)} the mix comes out as the data sheet has it`}`),
     card('Working time', `${Math.floor(mix.workingTime + 1e-6)} min`,
       `an edge closes for ${Math.floor(mix.healingTime + 1e-6)} min; mix at ${quantity(units, 'temperature', mix.mixTemperature)}`),
     card('Pouring', duration(pour.minutes), `${counted(people, 'person').replace('persons', 'people')}, ${counted(pour.crew.mixers, 'mixer')}`),
     card('Start', pour.bays.length > 0 ? pour.bays[0].id : '\u2013', startText(pour)),
     card('Depth', `${quantity(units, 'height', depth.minimum)} to ${quantity(units, 'height', depth.maximum)}`,
       `mean ${quantity(units, 'height', depth.mean)} on ${quantity(units, 'area', depth.pouredArea)}; ${quantity(units, 'fill', depth.volume)}`),
-    card('Primer', quantity(units, 'liquid', quantities.primer.liquid), counted(quantities.primer.coats, 'coat')),
+    card('Primer', upTo(units, 'liquid', quantities.primer.liquid), counted(quantities.primer.coats, 'coat')),
   );
 }
 

@@ -1,9 +1,10 @@
 /** Asks what the rod says at a place of the board. */
 
+import { convertField, readNumber } from '../elements/numbers.js';
+import { convertPlace } from './convert.js';
 import { byId } from './dom.js';
 import { unitName } from './format.js';
-import { readNumber } from './kinds.js';
-import { addReading } from './readings.js';
+import { addReading } from './survey.js';
 
 /** @typedef {import('./store.js').Store} Store */
 /** @typedef {import('./geometry.js').Point} Point */
@@ -30,8 +31,20 @@ export class ReadingTool {
   act(p) {
     this.#place = p;
     byId('reading-at').hidden = false;
-    byId('reading-place').textContent = `Reading at ${p.join(', ')} ${unitName(this.store.units, 'plan')}`;
+    this.#name();
     byId('new-reading').focus();
+  }
+
+  /** @param {'metric' | 'us'} units */
+  convertTo(units) {
+    this.#place = convertPlace(this.#place, units);
+    convertField(byId('new-reading'), 'height', units);
+    this.#name();
+  }
+
+  #name() {
+    const place = this.#place.map((value) => Number(value.toFixed(3)));
+    byId('reading-place').textContent = `Reading at ${place.join(', ')} ${unitName(this.store.units, 'plan')}`;
   }
 
   stop() {
@@ -43,15 +56,25 @@ export class ReadingTool {
     try {
       const reading = readNumber(field.value, this.store.units);
       const [x, y] = this.#place;
-      field.removeAttribute('aria-invalid');
+      setWrong(field, false);
       field.value = '';
       this.stop();
       addReading(this.store, { x, y, reading });
       this.say(`Reading ${reading} taken.`);
       this.board.focus();
     } catch (error) {
-      field.setAttribute('aria-invalid', 'true');
+      setWrong(field, true);
       this.say(error.message);
+    }
+  }
+}
+
+function setWrong(field, wrong) {
+  for (const [name, value] of [['aria-invalid', 'true'], ['aria-describedby', 'status']]) {
+    if (wrong) {
+      field.setAttribute(name, value);
+    } else {
+      field.removeAttribute(name);
     }
   }
 }

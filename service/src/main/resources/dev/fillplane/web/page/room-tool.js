@@ -1,6 +1,7 @@
 /** Draws a room corner by corner. */
 
 import { byId } from './dom.js';
+import { convertPlace } from './convert.js';
 import { distance } from './geometry.js';
 import { addRoom } from './rooms.js';
 
@@ -59,6 +60,11 @@ export class RoomTool {
     this.#show();
   }
 
+  /** @param {'metric' | 'us'} units */
+  convertTo(units) {
+    this.#corners = this.#corners.map((corner) => convertPlace(corner, units));
+  }
+
   #close() {
     const ring = [...this.#corners, this.#corners[0]];
     this.#corners = [];
@@ -70,6 +76,9 @@ export class RoomTool {
   #show() {
     byId('close-room').disabled = this.#corners.length < 3;
     byId('undo-corner').disabled = this.#corners.length === 0;
+    if (document.activeElement?.matches('button:disabled')) {
+      byId('board').focus();
+    }
     this.redraw();
   }
 }

@@ -3,6 +3,7 @@
 import { el } from './dom.js';
 import { showFields } from './fields.js';
 import { counted } from './format.js';
+import { addRow, removeRow } from './rows.js';
 
 /** @typedef {import('./store.js').Store} Store */
 
@@ -18,10 +19,15 @@ const KINDS = [
  * @param {Store} store
  */
 export function showRooms(list, store) {
+  let shown = /** @type {any[]} */ ([]);
   store.listen(({ structure }) => {
     if (structure) {
-      const open = [...list.children].map((part) => part.open);
-      list.replaceChildren(...store.request.rooms.map((room, i) => roomPart(room, i, store, open[i])));
+      const { rooms } = store.request;
+      const open = [...list.children].map((part) => /** @type {any} */ (part).open);
+      // One that was not here before is new, or the same in other units at its old place.
+      const before = (room, i) => (shown.includes(room) ? shown.indexOf(room) : i);
+      list.replaceChildren(...rooms.map((room, i) => roomPart(room, i, store, open[before(room, i)])));
+      shown = [...rooms];
       showFields(list, store);
     }
   });
@@ -39,10 +45,16 @@ export function addRoom(store, ring) {
 
 /** Adds an opening to a room. @param {Store} store @param {number} room @param {any} opening */
 export function addOpening(store, room, opening) {
-  store.change((request) => {
-    const all = (request.rooms[room].openings ??= []);
-    all.push({ id: unused(opening.kind === 'exit' ? 'way out' : 'door', all.map((o) => o.id)), ...opening });
-  });
+  store.change((request) => (request.rooms[room].openings ??= []).push(named(request.rooms[room], opening)));
+}
+
+function named({ openings = [] }, opening) {
+  return { id: unused(opening.kind === 'exit' ? 'way out' : 'door', openings.map(({ id }) => id)), ...opening };
+}
+
+function typeOpening(store, room) {
+  const told = (store.request.rooms[room].openings ??= []);
+  addRow(store, `/rooms/${room}/openings`, named({ openings: told }, { kind: 'exit' }));
 }
 
 function unused(word, taken) {
@@ -71,8 +83,8 @@ function roomPart(room, i, store, open) {
     ...openings,
     el('div', { class: 'notes' }),
     el('div', { class: 'buttons' },
-      el('button', { type: 'button', onclick: () => addOpening(store, i, { kind: 'exit' }) }, 'Add an opening'),
-      el('button', { type: 'button', onclick: () => store.change((r) => r.rooms.splice(i, 1)) }, `Remove room ${i + 1}`)),
+      el('button', { type: 'button', 'data-add': `${at}/openings`, onclick: () => typeOpening(store, i) }, 'Add an opening'),
+      el('button', { type: 'button', onclick: () => removeRow(store, '/rooms', i) }, `Remove room ${i + 1}`)),
   );
 }
 
@@ -91,7 +103,7 @@ function openingPart(room, k, store) {
       field('To x y', position('to')),
       field('Leads into', choice(`${at}/into`, [['', 'nothing levelled'], ...rooms]))),
     el('div', { class: 'notes' }),
-    el('button', { type: 'button', onclick: () => store.change((r) => r.rooms[room].openings.splice(k, 1)) },
+    el('button', { type: 'button', onclick: () => removeRow(store, `/rooms/${room}/openings`, k) },
       `Remove opening ${k + 1}`),
   );
 }
@@ -100,10 +112,15 @@ function words(...all) {
   return all.map((word) => [word, word]);
 }
 
-/** @param {any} name @param {Node} input @param {string} [hint] */
+/** @param {any} name @param {any} input @param {string} [hint] */
 function field(name, input, hint) {
-  return el('label', {}, el('span', { class: 'name' }, ...[name].flat()), input,
-    hint && el('span', { class: 'hint' }, hint));
+  const label = el('label', {}, el('span', { class: 'name' }, ...[name].flat()), input);
+  if (!hint) {
+    return el('div', {}, label);
+  }
+  const id = `hint${input.dataset.at.replaceAll('/', '-')}`;
+  input.setAttribute('aria-describedby', id);
+  return el('div', {}, label, el('p', { class: 'hint', id }, hint));
 }
 
 function choice(at, options, unlessTold) {

@@ -1,4 +1,4 @@
-/** Talks to the service that this page came from. */
+/** Talks to the service that this page came from, wherever that is: paths are below its folder. */
 
 /** @typedef {{ code: string, pointer: string, detail: string }} Finding */
 
@@ -15,6 +15,9 @@ export class Refused extends Error {
     this.status = problem.status;
   }
 }
+
+const KEPT = 'What you typed is still here.';
+const HOME = new URL('..', import.meta.url);
 
 /** The key that the service asks for where it does not run on this machine; never stored. */
 let key = '';
@@ -52,12 +55,9 @@ async function send(path, init, type) {
   }
   let answer;
   try {
-    answer = await fetch(path, { ...init, headers });
+    answer = await fetch(new URL(path, HOME), { ...init, headers });
   } catch (error) {
-    if (error.name === 'AbortError') {
-      throw error;
-    }
-    throw new Error('The service does not answer. Is it running, and is this device connected to it?');
+    throw error.name === 'AbortError' ? error : new Error(`${away()} ${KEPT}`);
   }
   if (!answer.ok) {
     throw new Refused(await problem(answer));
@@ -65,10 +65,16 @@ async function send(path, init, type) {
   return answer;
 }
 
+function away() {
+  return navigator.onLine
+    ? 'The service does not answer. Is it running, and is this device connected to it?'
+    : 'This device is offline.';
+}
+
+/** A problem document, also where it is not the service that answers, but what stands before it. */
 async function problem(answer) {
-  try {
-    return await answer.json();
-  } catch {
-    return { title: `The service answered with status ${answer.status}`, status: answer.status };
-  }
+  const { status } = answer;
+  const told = await answer.json().catch(() => ({}));
+  const detail = told.detail ?? `What stands at its address answered with status ${status}. Try again in a moment.`;
+  return { title: 'The service cannot answer now', ...told, status, detail: status >= 500 ? `${detail} ${KEPT}` : detail };
 }

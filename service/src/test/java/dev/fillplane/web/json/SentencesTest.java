@@ -1,6 +1,7 @@
 package dev.fillplane.web.json;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
@@ -8,6 +9,7 @@ import dev.fillplane.quantity.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -48,20 +50,47 @@ class SentencesTest {
   }
 
   @Test
-  void amountsReadAsOnSite() {
-    assertEquals("25 kg", text(25, Dimension.MASS, UnitSystem.METRIC));
-    assertEquals("8.9 mm", text(0.00886, Dimension.HEIGHT, UnitSystem.METRIC));
-    assertEquals("750 mm", text(0.75, Dimension.HEIGHT, UnitSystem.METRIC));
-    assertEquals("29.5 in", text(0.75, Dimension.HEIGHT, UnitSystem.US));
-    assertEquals("0.13 in", text(0.0032, Dimension.HEIGHT, UnitSystem.US));
-    assertEquals("7.6 min", text(455, Dimension.TIME, UnitSystem.METRIC));
-    assertEquals("100 m2", text(100, Dimension.AREA, UnitSystem.METRIC));
-    assertEquals("0.01 m2", text(0.01, Dimension.AREA, UnitSystem.METRIC));
-    assertEquals("0 mm", text(-1e-9, Dimension.HEIGHT, UnitSystem.METRIC));
+  void aGapOverItsLimitDoesNotReadAsTheLimit() {
+    Map<String, Object> far = gaps(0.005, 0.003);
+    assertTrue(sentence("floor-passes-already", far).contains("is 3/16 in, and 1/8 in"), "apart");
+    Map<String, Object> near = gaps(0.005, 0.0048);
+    assertTrue(sentence("floor-passes-already", near).contains("is 0.2 in, and 0.19 in"), "near");
+    Map<String, Object> same = gaps(0.005, 0.005);
+    assertTrue(sentence("floor-passes-already", same).contains("is 3/16 in, and 3/16 in"), "same");
   }
 
-  private static String text(double si, Dimension dimension, UnitSystem system) {
-    return Sentences.text(Amount.of(si, dimension), system);
+  /** What was measured, and ranges that are held to the last digit, are no marks of a tape. */
+  @Test
+  void rangesAreExact() {
+    Map<String, Object> values =
+        Map.of(
+            "name",
+            "depth",
+            "told",
+            Amount.of(0.6, Dimension.HEIGHT),
+            "from",
+            Amount.of(0.0005, Dimension.HEIGHT),
+            "to",
+            Amount.of(0.5, Dimension.HEIGHT));
+    assertEquals(
+        "The depth is 23.6 in; it must lie between 0.02 in and 19.7 in.",
+        sentence("out-of-range", values));
+  }
+
+  private static Map<String, Object> gaps(double gap, double limit) {
+    return Map.of(
+        "gap",
+        Amount.of(gap, Dimension.HEIGHT),
+        "limit",
+        Amount.of(limit, Dimension.HEIGHT),
+        "straightedge",
+        Amount.of(2, Dimension.PLAN),
+        "bags",
+        3);
+  }
+
+  private static String sentence(String code, Map<String, Object> values) {
+    return Sentences.of(code, values, UnitSystem.US);
   }
 
   private static String source() throws IOException {

@@ -5,12 +5,15 @@
  * yield-per-bag, primer-coverage. Event: `bags`, with the answer of the service as its detail.
  */
 
+import { convertField } from './numbers.js';
 import { countBags, materials } from './bag-service.js';
 import { formParts, resultParts, showUnits, sheet } from './bag-parts.js';
 import { askOf } from './bag-request.js';
 
 const REST_MILLIS = 400;
-const HOME = new URL(import.meta.url).origin;
+const HOME = new URL('..', import.meta.url).href;
+/** What is typed, by what it measures. */
+const FIELDS = { area: 'area', from: 'height', to: 'height' };
 
 class BagCalculator extends HTMLElement {
   static observedAttributes = ['units', 'material', 'service', 'key', 'absorbency'];
@@ -25,6 +28,7 @@ class BagCalculator extends HTMLElement {
       root.append(...formParts());
       root.addEventListener('input', () => this.#rest());
       root.querySelector('form').addEventListener('submit', (event) => event.preventDefault());
+      this.#fill([...Object.keys(FIELDS), 'absorbency']);
     }
     this.#begin();
   }
@@ -34,10 +38,17 @@ class BagCalculator extends HTMLElement {
     this.#running.abort();
   }
 
-  attributeChangedCallback() {
-    if (this.shadowRoot !== null) {
-      this.#begin();
+  attributeChangedCallback(name, before, now) {
+    const root = this.shadowRoot;
+    if (root === null || before === now) {
+      return;
     }
+    if (name === 'absorbency') {
+      this.#fill([name]);
+    } else if (name === 'units' && (before === 'us') !== (now === 'us')) {
+      Object.entries(FIELDS).forEach(([id, dimension]) => convertField(root.getElementById(id), dimension, this.units));
+    }
+    this.#begin();
   }
 
   /** Where the service is: the attribute, or where this script came from. */
@@ -49,12 +60,13 @@ class BagCalculator extends HTMLElement {
     return this.getAttribute('units') === 'us' ? 'us' : 'metric';
   }
 
+  #fill(names) {
+    names.forEach((name) => (this.shadowRoot.getElementById(name).value = this.getAttribute(name) ?? ''));
+  }
+
   async #begin() {
     const root = this.shadowRoot;
     showUnits(root, this.units);
-    for (const name of ['area', 'from', 'to', 'absorbency']) {
-      root.getElementById(name).value ||= this.getAttribute(name) ?? '';
-    }
     const told = this.hasAttribute('material') || this.hasAttribute('bag-mass');
     root.getElementById('materials').hidden = told;
     if (!told) {
@@ -67,7 +79,8 @@ class BagCalculator extends HTMLElement {
     try {
       const list = await materials(this.service, this.units);
       const choice = this.shadowRoot.getElementById('material');
-      choice.replaceChildren(...list.map(({ id }) => new Option(id, id)));
+      const chosen = choice.value;
+      choice.replaceChildren(...list.map(({ id }) => new Option(id, id, false, id === chosen)));
     } catch (error) {
       this.#say(error.message, true);
     }
@@ -81,7 +94,10 @@ class BagCalculator extends HTMLElement {
 
   async #count() {
     this.#running = new AbortController();
-    this.shadowRoot.querySelectorAll('[aria-invalid]').forEach((field) => field.removeAttribute('aria-invalid'));
+    this.shadowRoot.querySelectorAll('[aria-invalid]').forEach((field) => {
+      field.removeAttribute('aria-invalid');
+      field.removeAttribute('aria-describedby');
+    });
     try {
       const ask = askOf(this);
       if (ask === null) {
@@ -100,7 +116,9 @@ class BagCalculator extends HTMLElement {
 
   #wrong(error) {
     if (error.field) {
-      this.shadowRoot.getElementById(error.field).setAttribute('aria-invalid', 'true');
+      const field = this.shadowRoot.getElementById(error.field);
+      field.setAttribute('aria-invalid', 'true');
+      field.setAttribute('aria-describedby', 'result');
     }
     this.#say(error.message, true);
   }

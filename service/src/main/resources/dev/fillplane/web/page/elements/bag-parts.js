@@ -65,13 +65,13 @@ export function showUnits(root, units) {
 
 /** What an area takes, in words. @param {any} answer @returns {Node[]} */
 export function resultParts({ units, bags, mixWater, primer, mass, warnings }) {
-  const round = (value) => Number(value.toFixed(1)).toLocaleString('en');
+  const upTo = (value) => Math.ceil(value - 1e-6).toLocaleString('en');
   const { liquid, mass: weight } = NAMES[units];
   const coats = primer.coats === 1 ? '1 coat' : `${primer.coats} coats`;
   return [
     make('p', { class: 'order', part: 'order' }, `${bags.order} ${bags.order === 1 ? 'bag' : 'bags'}`),
     make('p', {}, `likely ${bags.likely}; ${bags.p10} to ${bags.p90} in 8 of 10 floors`),
-    make('p', {}, `${round(mixWater)} ${liquid} mix water, ${round(primer.liquid)} ${liquid} primer in ${coats}, ${round(mass)} ${weight} to carry`),
+    make('p', {}, `${upTo(mixWater)} ${liquid} mix water, ${upTo(primer.liquid)} ${liquid} primer in ${coats}, ${Math.round(mass).toLocaleString('en')} ${weight} to carry`),
     ...warnings.map(({ detail }) => make('p', { class: 'small' }, detail)),
     make('p', { class: 'small' }, 'An estimate. Readings of the floor tell more; the data sheet decides.'),
   ];

@@ -1,5 +1,7 @@
 /** From what is typed, and what the page of the supplier tells, to a request. */
 
+import { readNumber } from './numbers.js';
+
 /** Values of a data sheet that the page may tell, by attribute. */
 const SHEET = {
   'bag-mass': 'bagMass',
@@ -37,19 +39,19 @@ function material(element) {
   return { ...(id ? { id } : {}), ...Object.fromEntries(told) };
 }
 
-/** A decimal point or comma; in US units also 3/8. */
+/** What stands in a field, or null where it is empty. */
 function number(element, name) {
-  const text = element.shadowRoot.getElementById(name).value.trim();
-  if (text === '') {
+  const text = element.shadowRoot.getElementById(name).value;
+  if (text.trim() === '') {
     return null;
   }
-  if (/^\d{1,3}(,\d{3})+(\.\d+)?$/.test(text)) {
-    throw Object.assign(new Error('Leave out the comma between thousands, or write a decimal point.'), { field: name });
+  try {
+    const value = readNumber(text, element.units);
+    if (value > 0) {
+      return value;
+    }
+  } catch (error) {
+    throw Object.assign(error, { field: name });
   }
-  const [, whole, over, under] = text.match(/^(?:(\d+)[ -]+)?(\d+)\/(\d+)$/) ?? [];
-  const value = over ? Number(whole ?? 0) + over / under : /^(\d+([.,]\d*)?|[.,]\d+)$/.test(text) ? Number(text.replace(',', '.')) : NaN;
-  if (!Number.isFinite(value) || value <= 0) {
-    throw Object.assign(new Error('Type a number above 0, without its unit.'), { field: name });
-  }
-  return value;
+  throw Object.assign(new Error('Type a number above 0.'), { field: name });
 }

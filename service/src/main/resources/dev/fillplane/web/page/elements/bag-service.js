@@ -7,7 +7,7 @@ const FIELDS = { '#/area': 'area', '#/thickness': 'from', '#/thicknessRange/from
 
 /** @param {Service} service @param {unknown} ask @param {AbortSignal} signal */
 export async function countBags(service, ask, signal) {
-  return call(service, '/v1/bag-counts', {
+  return call(service, 'v1/bag-counts', {
     method: 'POST',
     headers: { 'Content-Type': 'application/json' },
     body: JSON.stringify(ask),
@@ -17,14 +17,19 @@ export async function countBags(service, ask, signal) {
 
 /** @param {Service} service @param {string} units @returns {Promise<{ id: string }[]>} */
 export async function materials(service, units) {
-  return (await call(service, `/v1/materials?units=${units}`, {})).items;
+  return (await call(service, `v1/materials?units=${units}`, {})).items;
+}
+
+/** An address with or without its last slash, also of a service below a path of a host. */
+function folder(at) {
+  return new URL(at.endsWith('/') ? at : `${at}/`, document.baseURI);
 }
 
 async function call(service, path, init) {
   const key = service.key ? { Authorization: `Bearer ${service.key}` } : {};
   let answer;
   try {
-    answer = await fetch(new URL(path, service.at), { ...init, headers: { ...init.headers, ...key }, credentials: 'omit' });
+    answer = await fetch(new URL(path, folder(service.at)), { ...init, headers: { ...init.headers, ...key }, credentials: 'omit' });
   } catch (error) {
     throw error.name === 'AbortError' ? error : new Error('The calculator is not to be reached just now.');
   }

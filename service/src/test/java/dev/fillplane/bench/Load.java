@@ -1,0 +1,30 @@
+package dev.fillplane.bench;
+
+import dev.fillplane.openapi.Contract;
+import dev.fillplane.web.json.Json;
+import java.io.IOException;
+
+/**
+ * The service under load, on this machine together with its callers: how long it takes to start,
+ * plans for one caller, four and too many, light operations against an echo of the same JSON, and
+ * light operations beside heavy ones. About four minutes; wants the built jar.
+ */
+public final class Load {
+
+  private static final Contract CONTRACT = Contract.load();
+
+  private Load() {}
+
+  /** Takes no arguments. */
+  public static void main(String[] args) throws IOException, InterruptedException {
+    Report report = new Report("load", "The service under load");
+    report.add(Starts.measure());
+    report.add(EchoLoad.measure());
+    report.add(PlanLoad.measure());
+  }
+
+  /** The bytes of an example of the contract. */
+  static byte[] example(String name) {
+    return Json.canonical(CONTRACT.example(name));
+  }
+}
