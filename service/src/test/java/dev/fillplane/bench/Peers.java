@@ -116,7 +116,7 @@ public final class Peers {
       String name, String what, DoubleSupplier work, int[] counts, double tolerance)
       throws IOException {
     for (int i = 0; i < counts[0]; i++) {
-      work.getAsDouble();
+      double unused = work.getAsDouble();
     }
     Timed[] here = new Timed[counts[1]];
     Timed[] there = new Timed[counts[1]];
