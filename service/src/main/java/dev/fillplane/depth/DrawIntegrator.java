@@ -70,6 +70,7 @@ final class DrawIntegrator {
     Arrays.fill(reaches, Double.NEGATIVE_INFINITY);
     double[] least = leastDepths();
     for (int coarse = 0; coarse < least.length; coarse++) {
+      Stopped.ifInterrupted();
       if (least[coarse] < Double.POSITIVE_INFINITY) {
         double[] values = drawn.row(coarse).values();
         for (int draw = 0; draw < reaches.length; draw++) {
