@@ -251,8 +251,7 @@ abstract class JobsSuite {
       JobTasks tasks = new JobTasks((job, unit) -> {});
       Sweeper sweeper = new Sweeper(database, clock);
       JobStore jobs = new JobStore(database, tasks, sweeper, clock, JobSettings.KEPT);
-      String id =
-          jobs.accept("me", USUAL, units(1), Optional.empty(), status -> new byte[0]).id();
+      String id = jobs.accept("me", USUAL, units(1), Optional.empty(), status -> new byte[0]).id();
       UnitAnswer answer = new UnitAnswer(new byte[] {'{', '}'}, Optional.empty());
       database.change(
           connection -> {
