@@ -232,16 +232,6 @@ public final class DepthField implements Depths {
     return fill(all).meanDepth();
   }
 
-  /** Found when it is first asked for; whoever asks at the same time finds the same. */
-  private Extremes extremes() {
-    Extremes found = extremes;
-    if (found == null) {
-      found = Extremes.of(floor, rule);
-      extremes = found;
-    }
-    return found;
-  }
-
   /** Largest depth; negative where all of the floor stands above the target. */
   public double maximum() {
     return extremes().deepest().depth();
@@ -250,6 +240,16 @@ public final class DepthField implements Depths {
   /** Smallest depth; negative where part of the floor stands above the target. */
   public double minimum() {
     return extremes().minimum();
+  }
+
+  /** Worked out when it is first asked for; should two threads ask, both find the same. */
+  private Extremes extremes() {
+    Extremes found = extremes;
+    if (found == null) {
+      found = Extremes.of(floor, rule);
+      extremes = found;
+    }
+    return found;
   }
 
   /** Volume of the floor that is ground off; where nothing is ground, that above the target. */
@@ -297,18 +297,14 @@ public final class DepthField implements Depths {
    * Lines of equal depth of the piecewise-linear floor, inside the rooms; a level without any line
    * is left out.
    *
+   * @param levels rising
    * @see ContourLevels
    */
   public List<Contour> contours(double[] levels) {
     double[] depths = IntStream.range(0, floor.nodes()).mapToDouble(this::nodeDepth).toArray();
-    List<Contour> contours = new ArrayList<>();
-    for (double level : levels) {
-      Contour contour = ContourTracer.trace(floor, depths, level);
-      if (!contour.lines().isEmpty()) {
-        contours.add(contour);
-      }
-    }
-    return contours;
+    return ContourTracer.trace(floor, depths, levels).stream()
+        .filter(contour -> !contour.lines().isEmpty())
+        .toList();
   }
 
   /** What is poured over each of many equally likely floors; the target stays. */
