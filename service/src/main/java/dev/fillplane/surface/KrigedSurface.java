@@ -124,6 +124,7 @@ public final class KrigedSurface implements FittedSurface {
   }
 
   /** {@link #deviation} at many positions, with the same results to the bit. */
+  @Override
   public double[] deviations(double[] x, double[] y) {
     double[] out = new double[x.length];
     for (int from = 0; from < x.length; from += Cholesky.BLOCK) {
