@@ -73,13 +73,13 @@ record FittedFloor(
   double meanDeviation() {
     FloorPoints points = sample.points();
     int step = Math.max(1, points.count() / DEVIATIONS);
-    int[] some = IntStream.iterate(0, i -> i < points.count(), i -> i + step).toArray();
-    double[] x = Arrays.stream(some).mapToDouble(i -> points.x()[i]).toArray();
-    double[] y = Arrays.stream(some).mapToDouble(i -> points.y()[i]).toArray();
+    int[] chosen = IntStream.iterate(0, i -> i < points.count(), i -> i + step).toArray();
+    double[] x = Arrays.stream(chosen).mapToDouble(i -> points.x()[i]).toArray();
+    double[] y = Arrays.stream(chosen).mapToDouble(i -> points.y()[i]).toArray();
     double sum = 0;
     for (double deviation : surface.deviations(x, y)) {
       sum += deviation;
     }
-    return some.length > 0 ? sum / some.length : 0;
+    return x.length > 0 ? sum / x.length : 0;
   }
 }

@@ -24,7 +24,7 @@ public interface Surface {
     return elevations;
   }
 
-  /** {@link #deviation} at many positions likewise. */
+  /** {@link #deviation} at many positions, under the same terms. */
   default double[] deviations(double[] x, double[] y) {
     double[] deviations = new double[x.length];
     for (int i = 0; i < x.length; i++) {
