@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 
 /** The running service. */
 public final class Server implements AutoCloseable {
@@ -25,7 +25,7 @@ public final class Server implements AutoCloseable {
   private final Jobs jobs;
   private final AtomicBoolean ready = new AtomicBoolean();
 
-  private Server(Settings settings, Consumer<JavalinConfig> more) {
+  private Server(Settings settings, BiConsumer<JavalinConfig, Intake> more) {
     this.settings = settings;
     Contract contract = Contract.load();
     Calculations calculations = new Calculations();
@@ -59,7 +59,7 @@ public final class Server implements AutoCloseable {
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
               Pages.handle(config, contract);
-              more.accept(config);
+              more.accept(config, intake);
             });
   }
 
@@ -99,11 +99,11 @@ public final class Server implements AutoCloseable {
    * @throws RuntimeException if the port is taken
    */
   public static Server start(Settings settings) {
-    return start(settings, config -> {});
+    return start(settings, (config, intake) -> {});
   }
 
   /** The same with more operations behind the same guards. */
-  static Server start(Settings settings, Consumer<JavalinConfig> more) {
+  static Server start(Settings settings, BiConsumer<JavalinConfig, Intake> more) {
     settings.access().check(settings.host());
     Server server = new Server(settings, more);
     server.javalin.start();
