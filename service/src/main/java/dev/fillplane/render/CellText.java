@@ -8,10 +8,28 @@ public final class CellText {
 
   private CellText() {}
 
-  /** The text, behind an apostrophe if a spreadsheet would take it for a formula. */
+  /**
+   * The text in one line, without characters that no page shows, and behind an apostrophe if a
+   * spreadsheet would take it for a formula.
+   */
   public static String of(String text) {
-    String told = text.stripLeading();
-    boolean formula = !told.isEmpty() && OPENS_A_FORMULA.indexOf(told.charAt(0)) >= 0;
-    return formula ? "'" + text : text;
+    StringBuilder line = new StringBuilder(text.length());
+    text.codePoints()
+        .filter(c -> Markup.allowed(c) || c == '\r')
+        .map(c -> c < ' ' ? ' ' : c)
+        .forEach(line::appendCodePoint);
+    return opensAFormula(line) ? "'" + line : line.toString();
+  }
+
+  /** Blanks and marks without width before it do not count. */
+  private static boolean opensAFormula(CharSequence line) {
+    return line.codePoints()
+        .filter(c -> !Character.isWhitespace(c) && !Character.isSpaceChar(c) && !isFormat(c))
+        .limit(1)
+        .anyMatch(c -> OPENS_A_FORMULA.indexOf(c) >= 0);
+  }
+
+  private static boolean isFormat(int c) {
+    return Character.getType(c) == Character.FORMAT;
   }
 }

@@ -86,6 +86,14 @@ final class Markup {
     text.codePoints().filter(Markup::allowed).forEach(this::escape);
   }
 
+  /** The text without what is not allowed in it. */
+  static String plain(String text) {
+    return text.codePoints()
+        .filter(Markup::allowed)
+        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+        .toString();
+  }
+
   /** Characters of XML 1.0, without those that only turn the direction of what follows. */
   static boolean allowed(int c) {
     boolean xml =

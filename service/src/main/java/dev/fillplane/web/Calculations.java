@@ -48,6 +48,14 @@ final class Calculations {
 
   private final Calculation<PlanRequest> plans = plans(unit -> {});
 
+  private final Calculation<PlanRequest> sheets =
+      new Calculation<>(
+          "/v1/pour-sheets",
+          "PlanRequest",
+          PlanRequest.class,
+          PDF,
+          (request, caller) -> pourSheet(request, caller));
+
   private final List<Calculation<?>> all =
       List.of(
           plans,
@@ -83,12 +91,7 @@ final class Calculations {
               PlanRequest.class,
               HTML,
               (request, caller) -> pourPage(request, caller)),
-          new Calculation<>(
-              "/v1/pour-sheets",
-              "PlanRequest",
-              PlanRequest.class,
-              PDF,
-              (request, caller) -> pourSheet(request, caller)),
+          sheets,
           Calculation.json(
               "/v1/depth-fields",
               "PlanRequest",
@@ -148,6 +151,11 @@ final class Calculations {
   /** The main one. */
   Calculation<PlanRequest> plans() {
     return plans;
+  }
+
+  /** The one whose first answer is the slowest. */
+  Calculation<PlanRequest> sheets() {
+    return sheets;
   }
 
   /** The main one, which tells {@code listener} more of the unit than its plan. */

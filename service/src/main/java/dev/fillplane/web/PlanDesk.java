@@ -45,4 +45,13 @@ public final class PlanDesk {
   byte[] answer(byte[] body) {
     return desk.answer(calculations.plans(), Body.parse(body));
   }
+
+  /**
+   * The sheet of a request, as PDF.
+   *
+   * @throws Refusal if there is none
+   */
+  byte[] sheet(byte[] body) {
+    return desk.answer(calculations.sheets(), Body.parse(body));
+  }
 }

@@ -113,6 +113,11 @@ public final class Server implements AutoCloseable {
     return server;
   }
 
+  /** Gets ready for the first sheet as well, beside the work. */
+  public void prepareSheets() {
+    warmUp.sheet();
+  }
+
   /** The port that is listened on. */
   public int port() {
     return javalin.port();
