@@ -1,6 +1,5 @@
 package dev.fillplane.supply;
 
-import dev.fillplane.finding.Stopped;
 import dev.fillplane.material.DataSheet;
 
 /**
