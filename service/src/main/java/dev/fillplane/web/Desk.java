@@ -38,7 +38,7 @@ final class Desk {
       Object answer =
           calculation
               .work()
-              .answer(request, new Calculation.Caller(units, Body.digest(tree), query));
+              .answer(request, new Calculation.Caller(units, tree, query));
       return bytes(answer, units);
     } catch (FindingsException e) {
       throw Refusal.of(e, units);
