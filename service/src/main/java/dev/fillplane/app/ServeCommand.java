@@ -50,6 +50,8 @@ final class ServeCommand implements Callable<Integer> {
               + " FILLPLANE_DATABASE_URL tells a PostgreSQL.")
   private Path data;
 
+  @Mixin private LoadOptions load;
+
   @Mixin private WebhookOption webhooks;
 
   @Option(
@@ -80,7 +82,7 @@ final class ServeCommand implements Callable<Integer> {
   public Integer call() throws InterruptedException {
     Settings settings = Settings.at(host, port).withRequestsPerMinute(requestsPerMinute);
     try {
-      settings = settings.withJobs(jobs()).withAccess(access());
+      settings = load.in(settings).withJobs(jobs()).withAccess(access());
       settings.access().check(host);
     } catch (IllegalArgumentException | IOException e) {
       System.err.println(e.getMessage());

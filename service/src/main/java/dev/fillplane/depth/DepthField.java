@@ -304,6 +304,14 @@ public final class DepthField implements Depths {
 
   /** What is poured over each of many equally likely floors; the target stays. */
   public VolumeDraws volumes(FloorResiduals residuals) {
-    return new DrawIntegrator(floor, rule, residuals).draws(byRoom);
+    return volumes(DrawnFloor.of(floor, residuals));
+  }
+
+  /** The same over this floor as it was sorted before, which saves that for the next target. */
+  public VolumeDraws volumes(DrawnFloor drawn) {
+    if (drawn.floor() != floor) {
+      throw new IllegalArgumentException("drawn about another floor");
+    }
+    return new DrawIntegrator(drawn, rule).draws(byRoom);
   }
 }

@@ -3,8 +3,6 @@ package dev.fillplane.depth;
 import dev.fillplane.finding.Stopped;
 import dev.fillplane.surface.FloorCells;
 import dev.fillplane.surface.FloorPoints;
-import dev.fillplane.surface.FloorResiduals;
-import dev.fillplane.surface.FloorSample;
 import dev.fillplane.surface.Prisms;
 import java.util.Arrays;
 import java.util.List;
@@ -21,61 +19,62 @@ import java.util.List;
  */
 final class DrawIntegrator {
 
-  private final FloorSample floor;
+  private final DrawnFloor drawn;
   private final DepthRule rule;
-  private final FloorResiduals residuals;
 
-  DrawIntegrator(FloorSample floor, DepthRule rule, FloorResiduals residuals) {
-    this.floor = floor;
+  DrawIntegrator(DrawnFloor drawn, DepthRule rule) {
+    this.drawn = drawn;
     this.rule = rule;
-    this.residuals = residuals;
   }
 
   VolumeDraws draws(List<Prisms> exact) {
-    int count = residuals.count();
+    int count = drawn.count();
     double[] volumes = new double[count];
     double[] wetAreas = new double[count];
     double[][] roomVolumes = new double[count][exact.size()];
-    ResidualRows rows = new ResidualRows(residuals);
     for (int room = 0; room < exact.size(); room++) {
-      RoomFill mean = new RoomFill(1);
-      RoomFill drawn = new RoomFill(count);
-      fill(room, rows, mean, drawn);
-      double moreVolume = exact.get(room).fillVolume() - mean.volume(0);
-      double moreArea = exact.get(room).fillArea() - mean.area(0);
+      Stopped.ifInterrupted();
+      RoomFill fill = fill(room);
+      double moreVolume = exact.get(room).fillVolume() - fill.meanVolume();
+      double moreArea = exact.get(room).fillArea() - fill.meanArea();
       for (int draw = 0; draw < count; draw++) {
-        Stopped.ifInterrupted();
-        roomVolumes[draw][room] = Math.max(0, drawn.volume(draw) + moreVolume);
+        roomVolumes[draw][room] = Math.max(0, fill.volume(draw) + moreVolume);
         volumes[draw] += roomVolumes[draw][room];
-        double wet = drawn.area(draw) + moreArea;
+        double wet = fill.area(draw) + moreArea;
         wetAreas[draw] += Math.max(0, Math.min(exact.get(room).area(), wet));
       }
     }
     return new VolumeDraws(volumes, wetAreas, roomVolumes, reaches());
   }
 
-  private void fill(int room, ResidualRows rows, RoomFill mean, RoomFill drawn) {
-    FloorCells cells = floor.cells(room);
-    for (int i = 0; i < cells.count(); i++) {
-      double x = cells.x()[i];
-      double y = cells.y()[i];
-      double depth = rule.at(room, x, y, cells.elevation()[i]);
-      mean.add(cells.area()[i], depth, ResidualRows.Row.NONE);
-      drawn.add(cells.area()[i], depth, rows.at(residuals.cellAt(x, y)));
-    }
+  private RoomFill fill(int room) {
+    RoomFill fill = new RoomFill(drawn.count());
+    FloorCells cells = drawn.floor().cells(room);
+    CoarseCells sorted = drawn.room(room);
+    sorted.each(
+        (coarse, from, to) -> {
+          ResidualRow residuals = drawn.row(coarse);
+          for (int place = from; place < to; place++) {
+            int i = sorted.cell(place);
+            double depth = rule.at(room, cells.x()[i], cells.y()[i], cells.elevation()[i]);
+            fill.add(cells.area()[i], depth, residuals);
+          }
+          fill.end(residuals);
+        });
+    return fill;
   }
 
   /** A residual holds for its whole coarse cell, so the least depth in each tells all. */
   private double[] reaches() {
+    double[] reaches = new double[drawn.count()];
+    Arrays.fill(reaches, Double.NEGATIVE_INFINITY);
     double[] least = leastDepths();
-    double[] reaches = new double[residuals.count()];
-    for (int draw = 0; draw < reaches.length; draw++) {
+    for (int coarse = 0; coarse < least.length; coarse++) {
       Stopped.ifInterrupted();
-      reaches[draw] = Double.NEGATIVE_INFINITY;
-      for (int coarse = 0; coarse < least.length; coarse++) {
-        if (least[coarse] < Double.POSITIVE_INFINITY) {
-          double reach = residuals.residual(draw, coarse) - least[coarse];
-          reaches[draw] = Math.max(reaches[draw], reach);
+      if (least[coarse] < Double.POSITIVE_INFINITY) {
+        double[] values = drawn.row(coarse).values();
+        for (int draw = 0; draw < reaches.length; draw++) {
+          reaches[draw] = Math.max(reaches[draw], values[draw] - least[coarse]);
         }
       }
     }
@@ -83,16 +82,12 @@ final class DrawIntegrator {
   }
 
   private double[] leastDepths() {
-    FloorPoints points = floor.points();
-    double[] least = new double[0];
+    FloorPoints points = drawn.floor().points();
+    double[] least = new double[drawn.coarseCells()];
+    Arrays.fill(least, Double.POSITIVE_INFINITY);
     for (int i = 0; i < points.count(); i++) {
-      int coarse = residuals.cellAt(points.x()[i], points.y()[i]);
-      if (coarse >= least.length) {
-        int known = least.length;
-        least = Arrays.copyOf(least, Math.max(coarse + 1, 2 * known));
-        Arrays.fill(least, known, least.length, Double.POSITIVE_INFINITY);
-      }
       double depth = rule.at(points.x()[i], points.y()[i], points.elevation()[i]);
+      int coarse = drawn.coarse(i);
       least[coarse] = Math.min(least[coarse], depth);
     }
     return least;

@@ -76,14 +76,13 @@ final class Database implements AutoCloseable {
     for (Throwable e = cause; e != null; e = e.getCause()) {
       if (e instanceof SQLException sql && sql.getErrorCode() == FILE_IN_USE) {
         return new StoreException(
-            address.name()
-                + " is open in another process, which works on its jobs. Start this one with"
+            "The file of jobs is open in another process, which works on them. Start this one with"
                 + " another --data folder, or both with FILLPLANE_DATABASE_URL.",
             cause);
       }
     }
     String what = cause instanceof FlywayException ? "cannot be made ready" : "cannot be opened";
-    return new StoreException("The store of jobs, " + address.name() + ", " + what + ".", cause);
+    return new StoreException("The store of jobs " + what + ".", cause);
   }
 
   /** For the scheduler. */
@@ -139,7 +138,7 @@ final class Database implements AutoCloseable {
 
   private StoreException failed(SQLException e) {
     return new StoreException(
-        "The store of jobs, " + address.name() + ", does not answer; try again in a moment.", e);
+        "The store of jobs does not answer; try again in a moment.", e);
   }
 
   @Override

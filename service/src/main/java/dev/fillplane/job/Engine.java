@@ -40,6 +40,15 @@ final class Engine implements AutoCloseable {
    */
   static Engine start(JobSettings settings, UnitPlanner planner) {
     Database database = Database.open(settings.store(), settings.threads() + MORE_CONNECTIONS);
+    try {
+      return start(settings, planner, database);
+    } catch (RuntimeException e) {
+      database.close();
+      throw e;
+    }
+  }
+
+  private static Engine start(JobSettings settings, UnitPlanner planner, Database database) {
     EndMessages messages = new EndMessages(database, settings.webhooks(), settings.clock());
     Sweeper sweeper = new Sweeper(database, settings.clock());
     OtherTasks others = new OtherTasks(messages, sweeper::sweep);
@@ -49,8 +58,14 @@ final class Engine implements AutoCloseable {
     JobStore store = new JobStore(database, tasks, sweeper, settings.clock(), settings.kept());
     List<Scheduler> schedulers =
         List.of(units(settings, database, tasks), others(settings, database, others));
-    schedulers.forEach(Scheduler::start);
-    return new Engine(database, store, messages, schedulers);
+    Engine engine = new Engine(database, store, messages, schedulers);
+    try {
+      schedulers.forEach(Scheduler::start);
+      return engine;
+    } catch (RuntimeException e) {
+      engine.close();
+      throw e;
+    }
   }
 
   private static Scheduler units(JobSettings settings, Database database, JobTasks tasks) {
@@ -69,6 +84,7 @@ final class Engine implements AutoCloseable {
     return usual(Scheduler.create(database.source(), tasks.messages()), settings)
         .tableName(OtherTasks.TABLE)
         .startTasks(tasks.sweep())
+        .serializer(new PlainText())
         .threads(OTHER_THREADS)
         .failureLogging(LogLevel.DEBUG, false)
         .build();

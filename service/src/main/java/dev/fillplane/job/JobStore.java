@@ -125,7 +125,9 @@ final class JobStore {
             return false;
           }
           JobTasks.drop(connection, id);
-          if (!JobTable.end(connection, id, true, now, now.plus(kept))) {
+          // All units may be done though nobody has noted the end yet; then there is no cancelling.
+          if (!UnitTable.someWait(connection, id)
+              || !JobTable.end(connection, id, true, now, now.plus(kept))) {
             JobTable.delete(connection, id);
           }
           return true;

@@ -48,7 +48,7 @@ public final class Jobs implements AutoCloseable {
           return;
         } catch (StoreException e) {
           if (!told.equals(e.getMessage())) {
-            LOG.warn("{}", e.getMessage(), e.getCause());
+            LOG.warn("{} {}", settings.store(), e.getMessage(), e.getCause());
             told = e.getMessage();
           }
         }

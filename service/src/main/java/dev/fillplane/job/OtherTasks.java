@@ -26,13 +26,14 @@ final class OtherTasks {
   private static final Logger LOG = LoggerFactory.getLogger(OtherTasks.class);
   private static final Duration SWEEP = Duration.ofMinutes(10);
   private static final Duration STORE_AGAIN = Duration.ofSeconds(5);
+  private static final String NO_ATTEMPT = "0";
 
-  private final OneTimeTask<Void> messages;
+  private final OneTimeTask<String> messages;
   private final RecurringTask<Void> sweep;
 
   OtherTasks(EndMessages endMessages, Runnable sweeping) {
     messages =
-        Tasks.oneTime("message")
+        Tasks.oneTime("message", String.class)
             .onFailure(OtherTasks::again)
             .onDeadExecutionRevive()
             .execute((task, context) -> send(endMessages, task.getId()));
@@ -40,7 +41,7 @@ final class OtherTasks {
         Tasks.recurring("sweep", FixedDelay.of(SWEEP)).execute((task, context) -> sweeping.run());
   }
 
-  OneTimeTask<Void> messages() {
+  OneTimeTask<String> messages() {
     return messages;
   }
 
@@ -52,8 +53,9 @@ final class OtherTasks {
   void schedule(Connection connection, String job) {
     SchedulerClient.Builder.create(new OneConnection(connection), messages)
         .tableName(TABLE)
+        .serializer(new PlainText())
         .build()
-        .scheduleIfNotExists(messages.instance(job), Instant.EPOCH);
+        .scheduleIfNotExists(messages.instance(job, NO_ATTEMPT), Instant.EPOCH);
   }
 
   /** A message was not delivered. */
@@ -80,20 +82,26 @@ final class OtherTasks {
     }
   }
 
-  private static void again(ExecutionComplete done, ExecutionOperations<Void> operations) {
+  /** Its data counts the attempts; that the store was away is none. */
+  private static void again(ExecutionComplete done, ExecutionOperations<String> operations) {
     if (!(done.getCause().orElse(null) instanceof NotDelivered failed)) {
       operations.reschedule(done, done.getTimeDone().plus(STORE_AGAIN));
       return;
     }
-    int attempts = done.getExecution().consecutiveFailures + 1;
+    int attempts = 1 + attempts(done.getExecution().taskInstance.getData());
     double chance = ThreadLocalRandom.current().nextDouble();
     Optional<Instant> next =
         WebhookRetries.next(attempts, done.getTimeDone(), chance, failed.delivery.retryAfter());
     next.ifPresentOrElse(
-        time -> operations.reschedule(done, time),
+        time -> operations.reschedule(done, time, Integer.toString(attempts)),
         () -> {
           LOG.warn("message of job {} given up", done.getExecution().getId());
           operations.remove();
         });
+  }
+
+  /** Messages of an earlier version have no count. */
+  private static int attempts(Object data) {
+    return data instanceof String text ? Integer.parseInt(text) : 0;
   }
 }

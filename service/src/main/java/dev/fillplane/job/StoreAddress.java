@@ -4,6 +4,7 @@ import java.net.URI;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 
 /**
  * Where jobs are kept: a file of this node alone, or a PostgreSQL that several nodes share.
@@ -37,18 +38,33 @@ public record StoreAddress(String url, String user, String password, String byte
    */
   public static StoreAddress postgres(String told) {
     if (told.startsWith("jdbc:postgresql:")) {
-      return new StoreAddress(told, null, null, "bytea", true);
+      return new StoreAddress(bounded(told), null, null, "bytea", true);
     }
     URI uri = uri(told);
     String[] login = uri.getUserInfo() == null ? new String[0] : uri.getUserInfo().split(":", 2);
     String port = uri.getPort() < 0 ? "" : ":" + uri.getPort();
     String query = uri.getRawQuery() == null ? "" : "?" + uri.getRawQuery();
     return new StoreAddress(
-        "jdbc:postgresql://" + uri.getHost() + port + uri.getRawPath() + query,
+        bounded("jdbc:postgresql://" + uri.getHost() + port + uri.getRawPath() + query),
         login.length > 0 ? login[0] : null,
         login.length > 1 ? login[1] : null,
         "bytea",
         true);
+  }
+
+  /**
+   * With an end to every waiting, unless the address tells one: a database whose machine is gone
+   * closes no connection, and would else be waited for without end.
+   */
+  private static String bounded(String url) {
+    String whole = url;
+    for (String bound : List.of("connectTimeout=5", "socketTimeout=60")) {
+      String name = bound.substring(0, bound.indexOf('=') + 1);
+      if (!url.contains("?" + name) && !url.contains("&" + name)) {
+        whole += (whole.contains("?") ? "&" : "?") + bound;
+      }
+    }
+    return whole;
   }
 
   /** What is wrong with it is not repeated, since it holds a password. */

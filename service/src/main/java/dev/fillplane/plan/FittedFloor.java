@@ -13,7 +13,9 @@ import dev.fillplane.surface.StepCheck;
 import dev.fillplane.surface.SurfaceWish;
 import dev.fillplane.survey.Elevations;
 import dev.fillplane.survey.SurveyAdjustment;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -71,12 +73,13 @@ record FittedFloor(
   double meanDeviation() {
     FloorPoints points = sample.points();
     int step = Math.max(1, points.count() / DEVIATIONS);
+    int[] chosen = IntStream.iterate(0, i -> i < points.count(), i -> i + step).toArray();
+    double[] x = Arrays.stream(chosen).mapToDouble(i -> points.x()[i]).toArray();
+    double[] y = Arrays.stream(chosen).mapToDouble(i -> points.y()[i]).toArray();
     double sum = 0;
-    int count = 0;
-    for (int i = 0; i < points.count(); i += step) {
-      sum += surface.deviation(points.x()[i], points.y()[i]);
-      count++;
+    for (double deviation : surface.deviations(x, y)) {
+      sum += deviation;
     }
-    return count > 0 ? sum / count : 0;
+    return x.length > 0 ? sum / x.length : 0;
   }
 }

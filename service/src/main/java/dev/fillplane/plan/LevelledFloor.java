@@ -1,6 +1,7 @@
 package dev.fillplane.plan;
 
 import dev.fillplane.depth.DepthField;
+import dev.fillplane.depth.DrawnFloor;
 import dev.fillplane.depth.GroundArea;
 import dev.fillplane.depth.GroundAreas;
 import dev.fillplane.depth.Levels;
@@ -12,7 +13,6 @@ import dev.fillplane.room.Room;
 import dev.fillplane.supply.JoistSag;
 import dev.fillplane.supply.Minimums;
 import dev.fillplane.surface.FittedSurface;
-import dev.fillplane.surface.FloorResiduals;
 import dev.fillplane.surface.FloorSample;
 import dev.fillplane.surface.KrigedSurface;
 import dev.fillplane.surface.Spots;
@@ -43,7 +43,7 @@ final class LevelledFloor {
   private final Elevations elevations;
   private final FittedSurface surface;
   private final FloorSample sample;
-  private final FloorResiduals realisations;
+  private final DrawnFloor realisations;
   private final double minimumDepth;
   private final HighPoints highs;
   private final FoundTarget target;
@@ -65,7 +65,9 @@ final class LevelledFloor {
     elevations = fitted.elevations();
     surface = fitted.surface();
     sample = fitted.sample();
-    realisations = surface.realisations(polygons(), REALISATIONS, request.seed());
+    realisations =
+        DrawnFloor.of(
+            sample, surface.realisations(polygons(), REALISATIONS, request.seed()));
     minimumDepth = request.target().minimumDepth().orElse(Minimums.depth(rooms, sheet));
     Minimums.check(
         request.target().minimumDepth(),

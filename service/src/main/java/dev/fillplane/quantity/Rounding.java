@@ -19,7 +19,10 @@ public final class Rounding {
     if (value == 0 || (value == Math.rint(value) && Math.abs(value) < 1e11)) {
       return value + 0.0;
     }
-    return new BigDecimal(value).round(WIRE).doubleValue();
+    int places = WireDigits.places(Math.abs(value));
+    return places == WireDigits.UNSURE
+        ? new BigDecimal(value).round(WIRE).doubleValue()
+        : Math.copySign(WireDigits.number(WireDigits.digits(Math.abs(value), places), places), value);
   }
 
   /** {@code value} rounded to {@code decimals} places, half away from zero. */

@@ -14,4 +14,13 @@ public interface FloorResiduals {
 
   /** Elevation of one realisation above the mean surface, anywhere in a coarse cell. */
   double residual(int realisation, int cell);
+
+  /** Those of all realisations in one coarse cell, in a new array. */
+  default double[] residuals(int cell) {
+    double[] residuals = new double[count()];
+    for (int realisation = 0; realisation < residuals.length; realisation++) {
+      residuals[realisation] = residual(realisation, cell);
+    }
+    return residuals;
+  }
 }

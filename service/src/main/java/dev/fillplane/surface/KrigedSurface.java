@@ -124,6 +124,7 @@ public final class KrigedSurface implements FittedSurface {
   }
 
   /** {@link #deviation} at many positions, with the same results to the bit. */
+  @Override
   public double[] deviations(double[] x, double[] y) {
     double[] out = new double[x.length];
     for (int from = 0; from < x.length; from += Cholesky.BLOCK) {
@@ -137,24 +138,21 @@ public final class KrigedSurface implements FittedSurface {
     return out;
   }
 
-  /**
-   * Covariance matrix of the floor at many positions, in m2; its part below the diagonal is unset.
-   */
-  double[][] covariances(double[] x, double[] y) {
-    return kriging.covariances(localX(x, 0, x.length), localY(y, 0, y.length));
+  /** The covariance of the floor at many positions. */
+  LeftCovariance left(double[] x, double[] y) {
+    return kriging.left(localX(x, 0, x.length), localY(y, 0, y.length));
   }
 
   /**
-   * The factor of the covariance matrix of the floor at the middles of some cells.
+   * The factor of the covariance of the floor at the middles of some cells.
    *
    * @param jitter added to the diagonal, in parts of the largest variance, where rounding makes the
    *     matrix singular
    */
   FieldFactor factor(RoomLattice lattice, double jitter) {
-    double[] x = localX(lattice.x(), 0, lattice.count());
-    double[] y = localY(lattice.y(), 0, lattice.count());
+    LeftCovariance left = left(lattice.x(), lattice.y());
     Correlation correlation = new Correlation(used.shape(), used.range());
-    return kriging.factor(x, y, LatticePrior.of(lattice, correlation, used.sill()), jitter);
+    return FieldFactor.of(left, LatticePrior.of(lattice, correlation, used.sill()), jitter);
   }
 
   /** The range of the covariance in use. */

@@ -65,9 +65,8 @@ public final class Realisations implements FloorResiduals {
 
   /** Turns every {@code step}th row of normal numbers from {@code first} on into a draw. */
   private static void draw(FieldFactor factor, double[][] drawn, int first, int step) {
-    double[] spare = new double[drawn[0].length];
-    for (int pair = first; pair < drawn.length; pair += 2 * step) {
-      factor.draw(drawn[pair], pair + step < drawn.length ? drawn[pair + step] : spare);
+    for (int pair = first; pair < drawn.length; pair += step) {
+      factor.draw(drawn[pair]);
     }
   }
 

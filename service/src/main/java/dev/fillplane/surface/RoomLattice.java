@@ -23,6 +23,9 @@ final class RoomLattice {
   /** No cell is narrower, in metres: also for a room without area. */
   private static final double LEAST_PITCH = 1e-3;
 
+  /** A lattice of up to so many cells for each that counts has a list of all. */
+  private static final double SHORT = 4;
+
   private final double originX;
   private final double originY;
   private final double width;
@@ -30,6 +33,7 @@ final class RoomLattice {
   private final long columns;
   private final long rows;
   private final long[] kept;
+  private final int[] number;
 
   private RoomLattice(List<Polygon> rooms, double pitch) {
     Envelope all = new Envelope();
@@ -46,6 +50,7 @@ final class RoomLattice {
       touched.add(0L);
     }
     kept = touched.stream().mapToLong(Long::longValue).toArray();
+    number = columns * (double) rows > SHORT * kept.length ? new int[0] : numbers();
   }
 
   /**
@@ -68,6 +73,16 @@ final class RoomLattice {
       lattice = new RoomLattice(rooms, wide);
     }
     return lattice;
+  }
+
+  /** For each cell of the box its number, -1 where it does not count. */
+  private int[] numbers() {
+    int[] numbers = new int[(int) (columns * rows)];
+    Arrays.fill(numbers, -1);
+    for (int i = 0; i < kept.length; i++) {
+      numbers[(int) kept[i]] = i;
+    }
+    return numbers;
   }
 
   private void addCells(Polygon room, Set<Long> touched) {
@@ -98,7 +113,8 @@ final class RoomLattice {
 
   /** The cell at a position; the nearest by its centre where none is. */
   int cellAt(double x, double y) {
-    int cell = Arrays.binarySearch(kept, row(y) * columns + column(x));
+    long at = row(y) * columns + column(x);
+    int cell = number.length > 0 ? number[(int) at] : Arrays.binarySearch(kept, at);
     return cell >= 0 ? cell : nearest(x, y);
   }
 

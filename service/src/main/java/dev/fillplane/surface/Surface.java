@@ -23,4 +23,13 @@ public interface Surface {
     }
     return elevations;
   }
+
+  /** {@link #deviation} at many positions, under the same terms. */
+  default double[] deviations(double[] x, double[] y) {
+    double[] deviations = new double[x.length];
+    for (int i = 0; i < x.length; i++) {
+      deviations[i] = deviation(x[i], y[i]);
+    }
+    return deviations;
+  }
 }

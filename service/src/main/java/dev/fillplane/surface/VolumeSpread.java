@@ -1,5 +1,9 @@
 package dev.fillplane.surface;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * How unsure the volume over some nodes is, and what readings at them would change of that. With C
  * the covariance of the floor at the nodes and a their wet areas, the variance of the volume is
@@ -18,18 +22,16 @@ public final class VolumeSpread {
   /** Deviation of its slopes before any reading, far more than any floor's. */
   private static final double UNKNOWN_SLOPE = 0.1;
 
-  private final double[][] covariance;
+  private final LeftCovariance covariance;
+  private final double[] own;
   private final double[] withVolume;
+  private final List<double[]> taken = new ArrayList<>();
   private double variance;
 
-  private VolumeSpread(double[][] covariance, double[] areas) {
+  private VolumeSpread(LeftCovariance covariance, double[] areas) {
     this.covariance = covariance;
-    this.withVolume = new double[areas.length];
-    for (int i = 0; i < areas.length; i++) {
-      for (int j = 0; j < areas.length; j++) {
-        withVolume[i] += covariance[i][j] * areas[j];
-      }
-    }
+    own = covariance.variances();
+    withVolume = covariance.times(areas);
     for (int i = 0; i < areas.length; i++) {
       variance += areas[i] * withVolume[i];
     }
@@ -37,7 +39,7 @@ public final class VolumeSpread {
 
   /** After the readings of a surface. */
   public static VolumeSpread after(KrigedSurface surface, FloorNodes nodes) {
-    return new VolumeSpread(mirrored(surface.covariances(nodes.x(), nodes.y())), nodes.wetArea());
+    return new VolumeSpread(surface.left(nodes.x(), nodes.y()), nodes.wetArea());
   }
 
   /**
@@ -50,31 +52,21 @@ public final class VolumeSpread {
    */
   public static VolumeSpread before(
       Variogram variogram, Drift drift, double[] x, double[] y, double[] areas) {
-    int n = x.length;
     Correlation correlation = new Correlation(variogram.shape(), variogram.range());
-    double middleX = LocalSpots.mean(x);
-    double middleY = LocalSpots.mean(y);
-    double height = UNKNOWN_HEIGHT * UNKNOWN_HEIGHT;
-    double slope = drift == Drift.LINEAR ? UNKNOWN_SLOPE * UNKNOWN_SLOPE : 0;
-    double[][] covariance = new double[n][n];
-    for (int i = 0; i < n; i++) {
-      double[] row = covariance[i];
-      correlation.fill(x[i], y[i], x, y, 0, n, row);
-      for (int j = 0; j < n; j++) {
-        double along = (x[i] - middleX) * (x[j] - middleX) + (y[i] - middleY) * (y[j] - middleY);
-        row[j] = variogram.sill() * row[j] + height + slope * along;
-      }
-    }
-    return new VolumeSpread(covariance, areas);
+    double[] height = new double[x.length];
+    Arrays.fill(height, UNKNOWN_HEIGHT);
+    double[][] unsure =
+        drift == Drift.LINEAR
+            ? new double[][] {height, slope(x), slope(y)}
+            : new double[][] {height};
+    double[][] known = new double[0][];
+    return new VolumeSpread(
+        new LeftCovariance(correlation, variogram.sill(), x, y, known, unsure), areas);
   }
 
-  private static double[][] mirrored(double[][] upper) {
-    for (int i = 0; i < upper.length; i++) {
-      for (int j = 0; j < i; j++) {
-        upper[i][j] = upper[j][i];
-      }
-    }
-    return upper;
+  private static double[] slope(double[] x) {
+    double middle = LocalSpots.mean(x);
+    return Arrays.stream(x).map(at -> UNKNOWN_SLOPE * (at - middle)).toArray();
   }
 
   /** Variance of the volume now, m6. */
@@ -84,7 +76,7 @@ public final class VolumeSpread {
 
   /** Standard deviation of the floor at a node now. */
   public double deviation(int node) {
-    return Math.sqrt(Math.max(0, covariance[node][node]));
+    return Math.sqrt(Math.max(0, own[node]));
   }
 
   /**
@@ -93,8 +85,8 @@ public final class VolumeSpread {
    * @param error variance of the reading; positive
    */
   public double gain(int node, double error) {
-    double own = Math.max(0, covariance[node][node]) + error;
-    return own > 0 ? withVolume[node] * withVolume[node] / own : 0;
+    double read = Math.max(0, own[node]) + error;
+    return read > 0 ? withVolume[node] * withVolume[node] / read : 0;
   }
 
   /**
@@ -103,20 +95,31 @@ public final class VolumeSpread {
    * @param error variance of the reading; positive
    */
   public void read(int node, double error) {
-    double own = Math.max(0, covariance[node][node]) + error;
-    if (!(own > 0)) {
+    double read = Math.max(0, own[node]) + error;
+    if (!(read > 0)) {
       return;
     }
     variance = Math.max(0, variance - gain(node, error));
-    double[] with = covariance[node].clone();
-    double volume = withVolume[node] / own;
+    double[] with = row(node);
+    double volume = withVolume[node] / read;
+    double scale = 1 / Math.sqrt(read);
     for (int i = 0; i < with.length; i++) {
       withVolume[i] -= with[i] * volume;
-      double share = with[i] / own;
-      double[] row = covariance[i];
-      for (int j = 0; j < with.length; j++) {
-        row[j] -= share * with[j];
+      with[i] *= scale;
+      own[i] -= with[i] * with[i];
+    }
+    taken.add(with);
+  }
+
+  /** The row of C now: what each reading took is the product of one vector with itself. */
+  private double[] row(int node) {
+    double[] row = covariance.row(node);
+    for (double[] reading : taken) {
+      double share = reading[node];
+      for (int i = 0; i < row.length; i++) {
+        row[i] -= share * reading[i];
       }
     }
+    return row;
   }
 }

@@ -13,7 +13,7 @@ import org.eclipse.jetty.server.Request;
 final class NoUpgrades implements HttpConfiguration.Customizer {
 
   private static final EnumSet<HttpHeader> MARKS =
-      EnumSet.of(HttpHeader.UPGRADE, HttpHeader.SEC_WEBSOCKET_KEY);
+      EnumSet.of(HttpHeader.UPGRADE, HttpHeader.SEC_WEBSOCKET_VERSION);
 
   @Override
   public Request customize(Request request, HttpFields.Mutable answer) {

@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.IntPredicate;
 
@@ -119,6 +120,26 @@ final class JarService implements AutoCloseable {
         HttpRequest.newBuilder(URI.create(address + path))
             .header("Content-Type", type)
             .POST(BodyPublishers.ofString(body)));
+  }
+
+  /** The same, not waiting for the answer. */
+  CompletableFuture<HttpResponse<String>> postLater(String path, String type, String body) {
+    return HTTP.sendAsync(
+        HttpRequest.newBuilder(URI.create(address + path))
+            .header("Content-Type", type)
+            .POST(BodyPublishers.ofString(body))
+            .build(),
+        HttpResponse.BodyHandlers.ofString());
+  }
+
+  /** Asks it to end, as SIGTERM does. */
+  void terminate() {
+    process.destroy();
+  }
+
+  /** Waits for its end. */
+  int exitCode() throws InterruptedException {
+    return process.waitFor();
   }
 
   HttpResponse<String> get(String path) throws Exception {

@@ -17,9 +17,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 3, time = 1)
-@Measurement(iterations = 5, time = 1)
-@Fork(1)
+@Warmup(iterations = 3, time = 400, timeUnit = TimeUnit.MILLISECONDS)
+@Measurement(iterations = 4, time = 300, timeUnit = TimeUnit.MILLISECONDS)
+@Fork(2)
 public class KrigingBenchmark {
 
   /** Readings of the survey. */

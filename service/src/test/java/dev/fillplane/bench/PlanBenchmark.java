@@ -6,7 +6,6 @@ import dev.fillplane.plan.Plan;
 import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.plan.Planner;
 import dev.fillplane.quantity.UnitSystem;
-import dev.fillplane.render.DepthMap;
 import dev.fillplane.web.json.Json;
 import java.io.IOException;
 import java.util.List;
@@ -22,43 +21,29 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** The whole plan of the sample floor, its JSON and picture. */
+/** The whole plan of the sample floor. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 3, time = 1)
-@Measurement(iterations = 5, time = 1)
-@Fork(1)
+@Warmup(iterations = 8, time = 1000, timeUnit = TimeUnit.MILLISECONDS)
+@Measurement(iterations = 4, time = 1000, timeUnit = TimeUnit.MILLISECONDS)
+@Fork(2)
 public class PlanBenchmark {
 
   private static final Computed COMPUTED = new Computed("bench", "bench", List.of());
 
   private PlanRequest request;
-  private Plan plan;
 
-  /** Plans the sample once. */
+  /** Reads the sample. */
   @Setup
   public void prepare() throws IOException {
     byte[] sample = Json.canonical(Contract.load().example("sample-metric.json"));
     request = Json.read(Json.tree(sample), PlanRequest.class, UnitSystem.METRIC);
-    plan = plan();
   }
 
   /** The whole plan, without HTTP and JSON. */
   @Benchmark
   public Plan plan() {
     return Planner.plan(request, COMPUTED);
-  }
-
-  /** The answer as JSON. */
-  @Benchmark
-  public byte[] json() {
-    return Json.bytes(plan, UnitSystem.METRIC);
-  }
-
-  /** The picture as SVG. */
-  @Benchmark
-  public String depthMap() {
-    return DepthMap.draw(request, plan);
   }
 }

@@ -18,6 +18,8 @@ import java.util.function.Supplier;
  */
 public final class Stopwatch {
 
+  private static final String MEASURE = "measure";
+
   /** Longer than the clock of a thread is coarse. */
   private static final double LEAST_MILLIS = 20;
 
@@ -69,13 +71,18 @@ public final class Stopwatch {
     times.forEach((name, all) -> System.out.println("=" + name + "=" + middle(all)));
   }
 
+  /** Whether a main class is asked to measure, and not to start processes that do. */
+  public static boolean isProcess(String[] args) {
+    return args.length > 0 && args[0].equals(MEASURE);
+  }
+
   /** What a main class prints in a process of its own. */
   public static Map<String, double[]> inProcess(String main)
       throws IOException, InterruptedException {
     String java =
         System.getProperty("java.home") + File.separator + "bin" + File.separator + "java";
     Process process =
-        new ProcessBuilder(java, "-cp", System.getProperty("java.class.path"), main, "measure")
+        new ProcessBuilder(java, "-cp", System.getProperty("java.class.path"), main, MEASURE)
             .redirectError(ProcessBuilder.Redirect.INHERIT)
             .start();
     Map<String, double[]> found = new LinkedHashMap<>();

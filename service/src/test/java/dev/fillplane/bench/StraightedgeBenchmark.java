@@ -29,9 +29,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 3, time = 1)
-@Measurement(iterations = 5, time = 1)
-@Fork(1)
+@Warmup(iterations = 3, time = 400, timeUnit = TimeUnit.MILLISECONDS)
+@Measurement(iterations = 4, time = 300, timeUnit = TimeUnit.MILLISECONDS)
+@Fork(2)
 public class StraightedgeBenchmark {
 
   private static final double CELL = 0.1;
@@ -56,9 +56,8 @@ public class StraightedgeBenchmark {
 
   /** The largest gap of waves that are reckoned at each place. */
   @Benchmark
-  public Optional<Gap> waves() {
-    return Straightedge.largestGap(
-        rooms, (x, y) -> 0.004 * Math.sin(1.3 * x) * Math.cos(1.9 * y) + 0.001 * x, EDGE);
+  public double waves() {
+    return new EdgeCase().largestGap();
   }
 
   /** The largest gap of the floor between the readings. */

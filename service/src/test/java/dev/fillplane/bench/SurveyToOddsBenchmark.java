@@ -33,9 +33,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 4, time = 1)
-@Measurement(iterations = 5, time = 1)
-@Fork(1)
+@Warmup(iterations = 4, time = 500, timeUnit = TimeUnit.MILLISECONDS)
+@Measurement(iterations = 4, time = 400, timeUnit = TimeUnit.MILLISECONDS)
+@Fork(2)
 public class SurveyToOddsBenchmark {
 
   private static final double CELL = 0.1;

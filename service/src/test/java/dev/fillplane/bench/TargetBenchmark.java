@@ -32,9 +32,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 4, time = 2)
-@Measurement(iterations = 4, time = 2)
-@Fork(1)
+@Warmup(iterations = 3, time = 400, timeUnit = TimeUnit.MILLISECONDS)
+@Measurement(iterations = 4, time = 300, timeUnit = TimeUnit.MILLISECONDS)
+@Fork(2)
 public class TargetBenchmark {
 
   /** Shape of the target, and whether the floor may be ground. */

@@ -7,12 +7,18 @@ import static dev.fillplane.surface.TestFloors.room;
 import static dev.fillplane.surface.TestFloors.sample;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import dev.fillplane.surface.FloorCells;
 import dev.fillplane.surface.FloorResiduals;
 import dev.fillplane.surface.FloorSample;
 import dev.fillplane.surface.TestFloors;
 import dev.fillplane.target.Plane;
+import java.util.Arrays;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class VolumeDrawsTest {
 
@@ -69,6 +75,41 @@ class VolumeDrawsTest {
     double lower = DepthField.of(WAVES, Plane.level(0.003)).volume();
     assertEquals(higher, draws.volumes()[0], 1e-3 * lower);
     assertEquals(lower, draws.volumes()[1], 1e-3 * lower);
+  }
+
+  /** Every cell and realisation by itself, for targets under, in and over most of the floor. */
+  @ParameterizedTest
+  @ValueSource(doubles = {-0.004, 0, 0.003, 0.02})
+  void drawsAreThoseOfThePlainSum(double level) {
+    Random random = new Random(9);
+    double[][] rows = new double[30][10];
+    for (double[] row : rows) {
+      Arrays.setAll(row, i -> 0.003 * random.nextGaussian());
+    }
+    FloorResiduals residuals = residuals(rows);
+    DepthField depths = DepthField.of(WAVES, Plane.level(level));
+    VolumeDraws draws = depths.volumes(residuals);
+    for (int draw = 0; draw < rows.length; draw++) {
+      for (int room = 0; room < 2; room++) {
+        FloorCells cells = WAVES.cells(room);
+        double volume = depths.rooms().get(room).volume();
+        for (int i = 0; i < cells.count(); i++) {
+          double depth = level - cells.elevation()[i];
+          double residual = residuals.residual(draw, residuals.cellAt(cells.x()[i], 0));
+          double more = Math.max(0, depth - residual) - Math.max(0, depth);
+          volume += cells.area()[i] * more;
+        }
+        assertEquals(Math.max(0, volume), draws.roomVolumes()[draw][room], 1e-13);
+      }
+    }
+  }
+
+  @Test
+  void anotherFloorIsRefused() {
+    FloorSample flat = sample((x, y) -> 0, 0.1, room("r", RECTANGLE));
+    DrawnFloor drawn = DrawnFloor.of(flat, residuals(new double[1]));
+    DepthField depths = DepthField.of(WAVES, Plane.level(0));
+    assertThrows(IllegalArgumentException.class, () -> depths.volumes(drawn));
   }
 
   @Test

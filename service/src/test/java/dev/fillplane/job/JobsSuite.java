@@ -243,6 +243,27 @@ abstract class JobsSuite {
     assertEquals(first.get().id(), accept(jobs, "me", "key", "body").id());
   }
 
+  /** All units are done, and nobody has noted the end yet: there is nothing to cancel. */
+  @Test
+  void aJobThatIsDoneIsForgotten() {
+    Clock clock = Clock.systemUTC();
+    try (Database database = Database.open(store(), 2)) {
+      JobTasks tasks = new JobTasks((job, unit) -> {});
+      Sweeper sweeper = new Sweeper(database, clock);
+      JobStore jobs = new JobStore(database, tasks, sweeper, clock, JobSettings.KEPT);
+      String id =
+          jobs.accept("me", USUAL, units(1), Optional.empty(), status -> new byte[0]).id();
+      UnitAnswer answer = new UnitAnswer(new byte[] {'{', '}'}, Optional.empty());
+      database.change(
+          connection -> {
+            UnitTable.answer(connection, id, 0, answer);
+            return null;
+          });
+      assertTrue(jobs.delete("me", id));
+      assertEquals(Optional.empty(), jobs.status("me", id));
+    }
+  }
+
   /** The answer may be kept although its connection broke: then the key stays with it. */
   @Test
   void anAnsweredKeyIsNotGivenFree() {

@@ -26,9 +26,9 @@ public final class PlanAgainstKernels {
 
   private PlanAgainstKernels() {}
 
-  /** Without arguments starts the processes and tells what they found. */
+  /** Starts the processes and tells what they found. */
   public static void main(String[] args) throws IOException, InterruptedException {
-    if (args.length > 0) {
+    if (Stopwatch.isProcess(args)) {
       measure();
       return;
     }

@@ -25,9 +25,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Warmup(iterations = 3, time = 1)
-@Measurement(iterations = 5, time = 1)
-@Fork(1)
+@Warmup(iterations = 4, time = 400, timeUnit = TimeUnit.MILLISECONDS)
+@Measurement(iterations = 4, time = 300, timeUnit = TimeUnit.MILLISECONDS)
+@Fork(2)
 public class CrewBenchmark {
 
   private static final DataSheet SHEET = TestSheets.usual();

@@ -41,23 +41,20 @@ class FieldFactorTest {
 
   private static void check(KrigedSurface surface, RoomLattice lattice) {
     int n = lattice.count();
-    double[] one = new Random(1).doubles(n, -2, 2).toArray();
-    double[] other = new Random(2).doubles(n, -2, 2).toArray();
-    double[] slowOne = plain(surface, lattice, one);
-    double[] slowOther = plain(surface, lattice, other);
-    surface.factor(lattice, 1e-9).draw(one, other);
-    assertArrayEquals(slowOne, one, 1e-11);
-    assertArrayEquals(slowOther, other, 1e-11);
+    double[] normals = new Random(1).doubles(n, -2, 2).toArray();
+    double[] slow = plain(surface, lattice, normals);
+    surface.factor(lattice, 1e-9).draw(normals);
+    assertArrayEquals(slow, normals, 1e-11);
   }
 
   private static double[] plain(KrigedSurface surface, RoomLattice lattice, double[] normals) {
-    double[][] covariance = surface.covariances(lattice.x(), lattice.y());
-    int n = covariance.length;
+    LeftCovariance covariance = surface.left(lattice.x(), lattice.y());
+    int n = normals.length;
     double[] draw = new double[n];
     double[][] lower = new double[n][n];
     for (int i = 0; i < n; i++) {
       for (int j = 0; j <= i; j++) {
-        double sum = covariance[j][i];
+        double sum = covariance.row(j)[i];
         for (int k = 0; k < j; k++) {
           sum -= lower[i][k] * lower[j][k];
         }
@@ -71,23 +68,27 @@ class FieldFactorTest {
   @Test
   void singularMatrixGetsAsLittleAsHelps() {
     FieldFactor.Prior alike = (place, row) -> Arrays.fill(row, place, row.length, 4);
-    double[] variance = {4, 4, 4};
-    double[][] none = new double[0][];
-    FieldFactor factor = FieldFactor.of(alike, none, none, variance, 1e-9);
+    FieldFactor factor = FieldFactor.of(alone(4, 3), alike, 1e-9);
     double[] draw = {1, 0, 0};
-    factor.draw(draw, new double[3]);
-    assertArrayEquals(new double[] {2, 2, 2}, draw, 1e-9);
+    factor.draw(draw);
+    assertArrayEquals(new double[] {2, 2, 2}, draw, 1e-8);
     double[] rest = {0, 1, 0};
-    factor.draw(rest, new double[3]);
+    factor.draw(rest);
     assertEquals(0, rest[0]);
     assertTrue(rest[1] > 0 && rest[1] < 1e-4, "about the root of twice the jitter");
   }
 
   @Test
   void hopelessMatrixIsRefused() {
+    FieldFactor.Prior negative = (place, row) -> row[0] = -1;
+    assertThrows(ArithmeticException.class, () -> FieldFactor.of(alone(1, 1), negative, 1e-14));
+  }
+
+  /** Places before any reading. */
+  private static LeftCovariance alone(double sill, int places) {
     double[][] none = new double[0][];
-    assertThrows(
-        ArithmeticException.class,
-        () -> FieldFactor.of((place, row) -> row[0] = -1, none, none, new double[] {1}, 1e-14));
+    Correlation correlation = new Correlation(VariogramShape.SPHERICAL, 1);
+    double[] at = new double[places];
+    return new LeftCovariance(correlation, sill, at, at, none, none);
   }
 }

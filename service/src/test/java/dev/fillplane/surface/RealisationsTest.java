@@ -58,16 +58,16 @@ class RealisationsTest {
       x[cell] = drawn.middle(cell)[0];
       y[cell] = drawn.middle(cell)[1];
     }
-    double[][] covariance = surface.covariances(x, y);
+    LeftCovariance covariance = surface.left(x, y);
     double[] deviation = surface.deviations(x, y);
     for (int a = 0; a < cells; a += 3) {
-      assertEquals(deviation[a] * deviation[a], covariance[a][a], 1e-13);
+      assertEquals(deviation[a] * deviation[a], covariance.row(a)[a], 1e-13);
       for (int b = a; b < cells; b += 5) {
         double sample = 0;
         for (int pair = 0; pair < 40_000; pair += 2) {
           sample += drawn.residual(pair, a) * drawn.residual(pair, b) / 20_000;
         }
-        assertEquals(covariance[a][b], sample, 0.06 * deviation[a] * deviation[b]);
+        assertEquals(covariance.row(a)[b], sample, 0.06 * deviation[a] * deviation[b]);
       }
     }
   }
@@ -81,11 +81,11 @@ class RealisationsTest {
     Spots spots = Floors.scattered(12, 31, Floors::bumpy);
     SurfaceWish wish = Floors.given(Drift.LINEAR, VariogramShape.EXPONENTIAL, 1e-6, 9e-6, 2);
     KrigedSurface before = KrigedSurface.fit(spots, wish);
-    double[][] covariance = before.covariances(new double[] {5, 6}, new double[] {3, 3.5});
-    double told = Math.pow(covariance[0][1], 2) / (covariance[0][0] + 1e-6);
+    LeftCovariance covariance = before.left(new double[] {5, 6}, new double[] {3, 3.5});
+    double told = Math.pow(covariance.row(0)[1], 2) / (covariance.row(0)[0] + 1e-6);
     KrigedSurface after = KrigedSurface.fit(with(spots, 5, 3), wish);
     double left = Math.pow(after.deviation(6, 3.5), 2);
-    assertEquals(covariance[1][1] - told, left, 1e-14);
+    assertEquals(covariance.row(1)[1] - told, left, 1e-14);
   }
 
   @Test

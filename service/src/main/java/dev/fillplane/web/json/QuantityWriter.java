@@ -50,6 +50,9 @@ final class QuantityWriter extends StdSerializer<Object> {
     if (!Double.isFinite(value)) {
       throw new IllegalStateException("a number of the answer is not finite");
     }
+    if (out.canWriteFormattedNumbers() && PlainNumber.write(value, out)) {
+      return;
+    }
     double rounded = Rounding.toWire(value);
     if (rounded == Math.rint(rounded) && Math.abs(rounded) < 1e15) {
       out.writeNumber((long) rounded);

@@ -20,8 +20,7 @@ import { get, useKey } from './service.js';
 
 const store = new Store();
 const form = byId('job');
-const map = new Picture('map');
-const timeline = new Picture('timeline');
+const pictures = { map: new Picture('map'), timeline: new Picture('timeline') };
 
 /** Tells those who look and those who listen. @param {string} text */
 function say(text) {
@@ -51,9 +50,11 @@ const views = {
     byId('warnings').replaceChildren(findingList(form, plan.warnings));
     state('planned', sentence(plan));
   },
-  map: (picture) => map.show(picture),
-  timeline: (picture) => timeline.show(picture),
-  pictureless: (error) => say(`The plan stands, but its picture is missing: ${error.message}`),
+  picture: (name, svg) => pictures[name].show(svg),
+  pictureless(name, error) {
+    pictures[name].hide();
+    say(`The plan stands, but its ${name} is missing: ${error.message}`);
+  },
   failed(error) {
     const findings = hasFindings(error) ? error.findings : [];
     clearFindings(form);
@@ -105,11 +106,13 @@ bindCatalogue(store, views.failed);
 bindCompare(store);
 bindFiles(store, say);
 store.listen(({ structure }) => structure && showUnits());
+store.listen(() => (byId('back').hidden = store.before === null));
 new Drawing(store, say);
 new Planning(store, views);
 
 byId('sample').addEventListener('click', openSample);
 byId('empty').addEventListener('click', () => store.replace(emptyRequest(store.units)));
+byId('back').addEventListener('click', () => store.replace(store.before));
 byId('type-room').addEventListener('click', () => {
   addRoom(store);
   goTo(placeOf(form, `/rooms/${store.request.rooms.length - 1}/outline/coordinates`));

@@ -6,6 +6,9 @@ import { pointsOf } from './survey.js';
 /** @typedef {import('./view-box.js').ViewBox} ViewBox */
 /** @typedef {import('./geometry.js').Point} Point */
 
+/** Width of a bold letter of the names, in pixels. */
+const LETTER = 7.5;
+
 /**
  * @param {SVGSVGElement} board
  * @param {ViewBox} view
@@ -16,7 +19,7 @@ export function drawBoard(board, view, request, drawing) {
   board.setAttribute('viewBox', `0 0 ${view.width} ${view.height}`);
   board.replaceChildren(
     background(view),
-    ...request.rooms.map((room) => roomShape(view, room)),
+    ...request.rooms.map((room, i) => roomShape(view, room, i)),
     ...request.rooms.flatMap((room) => (room.openings ?? []).map((opening) => openingShape(view, opening))),
     ...pointsOf(request.survey).map((point) => readingShape(view, point)),
     unfinished(view, drawing.corners, drawing.cursor),
@@ -41,13 +44,21 @@ function label(x, y, value) {
   return svg('text', { x, y }, String(value));
 }
 
-function roomShape(view, room) {
+function roomShape(view, room, i) {
   const rings = room.outline?.coordinates ?? [];
   const d = rings.map((ring) => `${line(view, ring.slice(0, -1))}Z`).join('');
-  const [x, y] = rings.length > 0 ? view.toPixels(upperLeft(rings[0])) : [0, 0];
   return svg('g', { class: 'room-shape' },
     svg('path', { d, 'fill-rule': 'evenodd' }),
-    svg('text', { x: x + 7, y: y + 17 }, rings.length > 0 ? (room.id ?? '') : ''));
+    rings.length > 0 ? nameOf(view, room.id ?? '', i, rings[0]) : '');
+}
+
+/** The name of a room where it has the width for it, or else its number in the list, or nothing. */
+function nameOf(view, name, i, ring) {
+  const corner = upperLeft(ring);
+  const right = Math.max(...ring.filter((p) => p[1] === corner[1]).map((p) => p[0]));
+  const letters = ((right - corner[0]) * view.scale - 10) / LETTER;
+  const [x, y] = view.toPixels(corner);
+  return svg('text', { x: x + 6, y: y + 16 }, [name, String(i + 1)].find((text) => text.length <= letters) ?? '');
 }
 
 function upperLeft(ring) {

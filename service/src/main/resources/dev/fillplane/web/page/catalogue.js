@@ -1,7 +1,7 @@
 /** Fills the choices that the service knows: materials and coverings. */
 
 import { byId, el } from './dom.js';
-import { fixed, quantity, sixteenths, unitName } from './format.js';
+import { quantity } from './format.js';
 import { showFields } from './fields.js';
 import { get } from './service.js';
 
@@ -10,31 +10,37 @@ import { get } from './service.js';
 /** @param {Store} store @param {(error: Error) => void} failed */
 export function bindCatalogue(store, failed) {
   let units = '';
+  let sheets = [];
   store.listen(async () => {
     if (store.units !== units) {
       units = store.units;
       try {
-        await fill(store);
+        sheets = await fill(store);
       } catch (error) {
         units = '';
         failed(error);
       }
     }
+    hint(store, sheets);
   });
 }
 
 async function fill(store) {
   const [materials, coverings] = await Promise.all(
     ['materials', 'coverings'].map((name) => get(`v1/${name}?units=${store.units}`)));
-  options('material', 'the usual sheet', materials.items.map((sheet) => [sheet.id, title(store.units, sheet)]));
+  options('material', 'the usual sheet', materials.items.map(({ id }) => [id, id]));
   options('covering', 'not told', coverings.items.map(({ id, name }) => [id, name]));
   showFields(byId('job'), store);
+  return materials.items;
 }
 
-function title(units, sheet) {
-  const height = units === 'us' ? sixteenths : (value) => fixed(value, 0);
-  const lift = `${height(sheet.minimumLift)} to ${height(sheet.maximumLift)} ${unitName(units, 'height')}`;
-  return `${sheet.id} (${quantity(units, 'mass', sheet.bagMass)}, ${lift})`;
+/** What the chosen sheet is good for. */
+function hint(store, sheets) {
+  const { units } = store;
+  const sheet = sheets.find(({ id }) => id === store.at('/material/id'));
+  byId('material-hint').textContent = sheet
+    ? `Bags of ${quantity(units, 'mass', sheet.bagMass)}; layers of ${quantity(units, 'height', sheet.minimumLift)} to ${quantity(units, 'height', sheet.maximumLift)}.`
+    : '';
 }
 
 function options(id, none, list) {

@@ -34,7 +34,9 @@ export function unitName(units, dimension) {
  * @param {number} value
  */
 export function quantity(units, dimension, value) {
-  const digits = value >= LARGE ? 0 : DIGITS[units][dimension];
+  const usual = value >= LARGE ? 0 : DIGITS[units][dimension];
+  // A little is not nothing.
+  const digits = value > 0 && value < 0.5 / 10 ** usual ? usual + 1 : usual;
   const number = units === 'us' && dimension === 'height' ? sixteenths(value) : fixed(value, digits);
   return `${number}\u00a0${unitName(units, dimension)}`;
 }

@@ -14,6 +14,11 @@ export class Picture {
     });
   }
 
+  /** Takes it away, so that no picture of another plan stays. */
+  hide() {
+    byId(this.id).hidden = true;
+  }
+
   /** Shows an SVG as an image: nothing in it runs or changes the page. @param {string} text */
   show(text) {
     const image = byId(`${this.id}-image`);

@@ -6,16 +6,19 @@ import { countOf, withoutBegun } from './survey.js';
 /** @typedef {import('./store.js').Store} Store */
 
 const REST_MILLIS = 500;
-const LAYERS = 'depth,contours,readings,ribbons,guides,ground,passes';
+/** Where each picture is made. */
+const PICTURES = {
+  map: 'v1/depth-maps?layers=depth,contours,readings,ribbons,guides,ground,passes',
+  timeline: 'v1/timelines',
+};
 
 /**
  * @typedef {object} Views
  * @property {(text: string) => void} missing what must still be told
  * @property {() => void} waiting
  * @property {(plan: any, request: any) => void} plan
- * @property {(map: string) => void} map an SVG
- * @property {(timeline: string) => void} timeline an SVG
- * @property {(error: Error) => void} pictureless the plan stands, a picture could not be had
+ * @property {(name: string, svg: string) => void} picture the map or the timeline
+ * @property {(name: string, error: Error) => void} pictureless the plan stands, a picture could not be had
  * @property {(error: Error) => void} failed
  */
 
@@ -59,13 +62,14 @@ export class Planning {
   }
 
   async #pictures(request, signal) {
-    const picture = async (path) => (await post(path, request, signal)).text();
-    try {
-      this.views.map(await picture(`v1/depth-maps?layers=${LAYERS}`));
-      this.views.timeline(await picture('v1/timelines'));
-    } catch (error) {
-      if (error.name !== 'AbortError') {
-        this.views.pictureless(error);
+    for (const [name, path] of Object.entries(PICTURES)) {
+      try {
+        this.views.picture(name, await (await post(path, request, signal)).text());
+      } catch (error) {
+        if (error.name === 'AbortError') {
+          return;
+        }
+        this.views.pictureless(name, error);
       }
     }
   }

@@ -2,6 +2,7 @@
 
 import { convertRequest } from './convert.js';
 import { put, valueAt } from './pointer.js';
+import { pointsOf } from './survey.js';
 
 /** @typedef {{ structure: boolean, whole: boolean }} Change whether rows came or went, beside values; whether it is another request */
 
@@ -17,6 +18,9 @@ export class Store {
 
   /** What is typed but cannot be read, and why, by pointer. @type {Map<string, { text: string, why: string }>} */
   unreadable = new Map();
+
+  /** What was here before another request took its place, so that no typed floor is lost by a click. @type {any} */
+  before = null;
 
   /** @returns {any} */
   get request() {
@@ -79,6 +83,9 @@ export class Store {
 
   /** Another request altogether. @param {any} request */
   replace(request) {
+    if (this.#request.rooms.length > 0 || pointsOf(this.#request.survey).length > 0) {
+      this.before = this.#request;
+    }
     this.#request = structuredClone(request);
     this.unreadable.clear();
     this.#tell(true, true);

@@ -7,6 +7,9 @@ import { boxOf, tidy } from './geometry.js';
 const MARGIN = 28;
 const STEP = { metric: 0.1, us: 0.25 };
 const LINE = { metric: 1, us: 5 };
+/** Lines stand so far apart, in pixels, that the numbers beside them do not collide. */
+const APART = 30;
+const SPREADS = [1, 2, 5, 10, 20, 50, 100, 200, 500];
 const EMPTY = { metric: [0, 0, 8, 5.5], us: [0, 0, 26, 18] };
 
 export class ViewBox {
@@ -54,7 +57,7 @@ export class ViewBox {
   /** Whole lines of the background along x (0) or y (1). @param {0 | 1} axis */
   lines(axis) {
     const [a, b] = [this.toPlan([0, this.height])[axis], this.toPlan([this.width, 0])[axis]];
-    const every = this.line * Math.max(1, Math.ceil((b - a) / this.line / 40));
+    const every = this.line * (SPREADS.find((spread) => this.line * spread * this.scale >= APART) ?? SPREADS[SPREADS.length - 1]);
     const first = Math.ceil(a / every) * every;
     return Array.from({ length: Math.max(0, Math.floor((b - first) / every) + 1) }, (_, i) => tidy(first + i * every));
   }
