@@ -50,14 +50,14 @@ public final class Trees {
     return tree;
   }
 
-  static List<JsonNode> elements(JsonNode array) {
+  public static List<JsonNode> elements(JsonNode array) {
     List<JsonNode> elements = new ArrayList<>();
     array.forEach(elements::add);
     return elements;
   }
 
   /** Puts {@code elements} in place of those of {@code array}. */
-  static void refill(JsonNode array, List<JsonNode> elements) {
+  public static void refill(JsonNode array, List<JsonNode> elements) {
     ((ArrayNode) array).removeAll().addAll(elements);
   }
 }
