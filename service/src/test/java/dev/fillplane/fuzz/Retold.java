@@ -51,8 +51,11 @@ public final class Retold {
     }
   }
 
-  /** A list in another order. */
+  /** A list in another order, if it is there. */
   public static void shuffle(JsonNode list, Random random) {
+    if (!list.isArray()) {
+      return;
+    }
     List<JsonNode> elements = Trees.elements(list);
     Collections.shuffle(elements, random);
     Trees.refill(list, elements);

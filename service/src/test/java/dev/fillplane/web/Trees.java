@@ -36,7 +36,7 @@ public final class Trees {
   }
 
   /** The same with the properties of every object in the opposite order of their names. */
-  static JsonNode backwards(JsonNode tree) {
+  public static JsonNode backwards(JsonNode tree) {
     if (tree.isObject()) {
       TreeMap<String, JsonNode> properties = new TreeMap<>(Comparator.reverseOrder());
       tree.properties().forEach(e -> properties.put(e.getKey(), backwards(e.getValue())));
