@@ -17,17 +17,28 @@ import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.surface.CellSize;
 import dev.fillplane.web.json.Json;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What a program needs to know before it calls; shape as in the contract. */
 record Capabilities(
     String version,
+    Optional<Build> build,
     List<String> operations,
     List<QuantityDefault> defaults,
     List<QuantityRange> ranges,
     List<ItemInfo> items,
     List<WorkRate> rates,
     Limits limits) {
+
+  /** What the service was built from. */
+  record Build(String commit, String committedAt) {
+
+    static Optional<Build> told() {
+      return Version.COMMIT.flatMap(
+          commit -> Version.COMMITTED.map(time -> new Build(commit, time)));
+    }
+  }
 
   /** A number with the code of its unit. */
   record UnitValue(double value, String unit) {
@@ -152,6 +163,7 @@ record Capabilities(
             (int) settings.jobs().kept().toHours());
     return new Capabilities(
         Version.TEXT,
+        Build.told(),
         contract.document().findValuesAsText("operationId"),
         Terms.all().stream()
             .filter(term -> term.usual().isPresent())
