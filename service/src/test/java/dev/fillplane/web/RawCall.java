@@ -74,13 +74,7 @@ final class RawCall implements AutoCloseable {
       head.write(next);
     }
     String text = head.toString(StandardCharsets.ISO_8859_1);
-    int length =
-        text.lines()
-            .filter(line -> line.toLowerCase(Locale.ROOT).startsWith("content-length:"))
-            .mapToInt(line -> Integer.parseInt(line.substring(15).trim()))
-            .findFirst()
-            .orElse(0);
-    return text + new String(in.readNBytes(length), StandardCharsets.UTF_8);
+    return text + new String(in.readNBytes(length(text)), StandardCharsets.UTF_8);
   }
 
   /** The statuses of the next answers. */
@@ -107,6 +101,28 @@ final class RawCall implements AutoCloseable {
     } catch (SocketException e) {
       return true;
     }
+  }
+
+  /** Whether the other side closes before its answer is whole. */
+  boolean cutOff() throws IOException {
+    try {
+      String head = "";
+      while (!head.endsWith("\r\n\r\n")) {
+        head += (char) socket.getInputStream().read();
+      }
+      int length = length(head);
+      return socket.getInputStream().readNBytes(length).length < length;
+    } catch (SocketException e) {
+      return true;
+    }
+  }
+
+  private static int length(String head) {
+    return head.lines()
+        .filter(line -> line.toLowerCase(Locale.ROOT).startsWith("content-length:"))
+        .mapToInt(line -> Integer.parseInt(line.substring(15).trim()))
+        .findFirst()
+        .orElse(0);
   }
 
   @Override
