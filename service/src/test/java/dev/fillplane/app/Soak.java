@@ -37,8 +37,8 @@ public final class Soak {
   private static final int LOOK_SECONDS = 30;
   private static final long MB = 1_000_000;
 
-  /** What may come on top over the last two thirds: caches that fill, code that is compiled. */
-  private static final double HEAP_MB = 4;
+  /** How much more the last third may show than the one before: caches that fill, a job that ends. */
+  private static final double HEAP_MB = 8;
 
   private static final double THREADS = 4;
   private static final double FILES = 8;
@@ -86,12 +86,13 @@ public final class Soak {
 
   private boolean run(long end) throws Exception {
     List<Look> looks = new ArrayList<>();
-    while (System.nanoTime() < end) {
+    while (looks.size() < 3 || System.nanoTime() < end) {
       busy(System.nanoTime() + TimeUnit.SECONDS.toNanos(LOOK_SECONDS));
       looks.add(look());
     }
-    Look before = looks.get(looks.size() / 3);
-    Look after = looks.get(looks.size() - 1);
+    int third = Math.max(1, looks.size() / 3);
+    Look before = median(looks.subList(looks.size() - 2 * third, looks.size() - third));
+    Look after = median(looks.subList(looks.size() - third, looks.size()));
     boolean flat =
         after.heap() - before.heap() <= HEAP_MB
             && after.threads() - before.threads() <= THREADS
@@ -99,6 +100,14 @@ public final class Soak {
     print("%d answers, %d of them none that was expected%n", answers.get(), odd.get());
     print("%s%n", flat && odd.get() == 0 ? "flat" : "NOT FLAT");
     return flat && odd.get() == 0;
+  }
+
+  /** The middle of the looks, each number for itself. */
+  private static Look median(List<Look> looks) {
+    return new Look(
+        looks.stream().mapToDouble(Look::heap).sorted().toArray()[looks.size() / 2],
+        looks.stream().mapToDouble(Look::threads).sorted().toArray()[looks.size() / 2],
+        looks.stream().mapToDouble(Look::files).sorted().toArray()[looks.size() / 2]);
   }
 
   private void busy(long end) throws Exception {

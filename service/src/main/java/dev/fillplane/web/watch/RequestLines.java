@@ -78,9 +78,9 @@ public final class RequestLines implements RequestLog {
   }
 
   private static Level level(String route, int status) {
-    if (status >= 500) {
-      return Level.WARN;
+    if (route.startsWith("/health/")) {
+      return status < 400 ? Level.DEBUG : Level.INFO;
     }
-    return status < 400 && route.startsWith("/health/") ? Level.DEBUG : Level.INFO;
+    return status < 500 ? Level.INFO : Level.WARN;
   }
 }
