@@ -93,6 +93,12 @@ public final class BagOdds {
     return bags(needs(volumes, wetAreas, sheet, errors), confidence);
   }
 
+  /** The likely bags of {@link #of} alone. */
+  public static int likely(double[] volumes, double[] wetAreas, DataSheet sheet, long seed) {
+    PlacingErrors errors = PlacingErrors.draw(volumes.length, seed);
+    return whole(new Quantiles(needs(volumes, wetAreas, sheet, errors)).at(0.5));
+  }
+
   /** The likely bags for a part of the pour, rounded up; 0 where nothing is poured. */
   public static int likely(double volume, double wetArea, DataSheet sheet) {
     return whole(expected(volume, wetArea, sheet));
