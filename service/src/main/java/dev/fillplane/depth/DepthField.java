@@ -242,16 +242,6 @@ public final class DepthField implements Depths {
     return extremes().minimum();
   }
 
-  /** Worked out when it is first asked for; should two threads ask, both find the same. */
-  private Extremes extremes() {
-    Extremes found = extremes;
-    if (found == null) {
-      found = Extremes.of(floor, rule);
-      extremes = found;
-    }
-    return found;
-  }
-
   /** Volume of the floor that is ground off; where nothing is ground, that above the target. */
   public double grindVolume() {
     return Math.max(0, all.cutVolume());
@@ -318,5 +308,15 @@ public final class DepthField implements Depths {
       throw new IllegalArgumentException("drawn about another floor");
     }
     return new DrawIntegrator(drawn, rule).draws(byRoom);
+  }
+
+  /** Found when it is first asked for; whoever asks at the same time finds the same. */
+  private Extremes extremes() {
+    Extremes found = extremes;
+    if (found == null) {
+      found = Extremes.of(floor, rule);
+      extremes = found;
+    }
+    return found;
   }
 }

@@ -14,16 +14,16 @@ import java.util.List;
 import java.util.TreeMap;
 
 /** Reads and rearranges JSON trees of tests. */
-final class Trees {
+public final class Trees {
 
   private Trees() {}
 
   /** The tree of a text; single quotes stand for double ones. */
-  static ObjectNode of(String text) {
+  public static ObjectNode of(String text) {
     return (ObjectNode) of(text.replace('\'', '"').getBytes(StandardCharsets.UTF_8));
   }
 
-  static JsonNode of(byte[] text) {
+  public static JsonNode of(byte[] text) {
     try {
       return Json.tree(text);
     } catch (IOException e) {
