@@ -60,14 +60,15 @@ class RehearsalsTest {
     for (int i = 0; i < 20; i++) {
       BayPlan plan = EvenFloors.plan(5 + random.nextInt(15), 1 + random.nextInt(3), 1);
       Rehearsals rehearsals = new Rehearsals(plan, SHEET);
-      Crew crew = Crews.any(random);
-      for (int k = 0; k < 4; k++) {
+      Crew small = Crews.any(random);
+      Crew larger = Crews.more(small, random);
+      Crew largest = Crews.more(larger, random);
+      for (Crew crew : List.of(largest, small, larger, largest)) {
         FloorPour plainly = plainly(plan, crew);
         FloorPour best = rehearsals.best(crew, Healing.of(600));
         assertEquals(plainly.way(), best.way());
         assertEquals(plainly.ages(), best.ages());
         assertEquals(plainly.ages().deciding(), rehearsals.age(crew));
-        crew = k % 2 == 0 ? Crews.more(crew, random) : Crews.any(random);
       }
     }
   }
