@@ -32,7 +32,8 @@ final class LoadOptions {
   @Option(
       names = "--held-megabytes",
       paramLabel = "MB",
-      description = "Large bodies held at once, all requests together, and so the largest body; a 24th of the"
+      description =
+          "Large bodies held at once, all requests together, and so the largest body; a 24th of the"
               + " heap unless told.")
   private Integer heldMegabytes;
 

@@ -118,9 +118,7 @@ public final class DepthField implements Depths {
     int number = number(room);
     boolean whole = part.equalsExact(room.outline().polygon());
     return fill(
-        whole
-            ? byRoom.get(number)
-            : raised(under(number, part), levels.groundTo().orElse(0)));
+        whole ? byRoom.get(number) : raised(under(number, part), levels.groundTo().orElse(0)));
   }
 
   private Prisms under(int room, Polygon part) {

@@ -14,7 +14,9 @@ final class Rehearsals {
 
   private record Try(Crew work, Way way) {}
 
-  /** Of a run that was left the age is that of the oldest so far, older than what it had to beat. */
+  /**
+   * Of a run that was left the age is that of the oldest so far, older than what it had to beat.
+   */
   private record Outcome(double age, double end, boolean whole) {
 
     boolean beats(Outcome other) {

@@ -5,8 +5,8 @@ import java.util.Arrays;
 
 /**
  * Upper triangular factor U of the covariance that readings leave between some places, {@code U'U =
- * C - k'k + u'u} ({@link LeftCovariance}). The covariance is never written down: each row
- * is made, and what the earlier rows of U hold is taken off, in one go.
+ * C - k'k + u'u} ({@link LeftCovariance}). The covariance is never written down: each row is made,
+ * and what the earlier rows of U hold is taken off, in one go.
  */
 final class FieldFactor {
 

@@ -38,7 +38,9 @@ final class Intake {
     Body.check(context, wanted);
     Bodies.Arriving body = bodies.begin(context);
     context.future(
-        () -> compute(context, body, work).thenCompose(answer -> sending.send(context, type, answer)));
+        () ->
+            compute(context, body, work)
+                .thenCompose(answer -> sending.send(context, type, answer)));
   }
 
   /** The same for work that is light, as long as its body is. */

@@ -125,8 +125,7 @@ public final class Server implements AutoCloseable {
     return start(settings, Observer.NONE, more);
   }
 
-  private static Server start(
-      Settings settings, Observer observer, Consumer<JavalinConfig> more) {
+  private static Server start(Settings settings, Observer observer, Consumer<JavalinConfig> more) {
     settings.access().check(settings.host());
     Server server = new Server(settings, observer, more);
     server.javalin.start();

@@ -140,9 +140,11 @@ class OverloadTest {
   @Test
   void theLargestBodyIsWhatTheMemoryBears() {
     assertEquals(
-        40_000, RunningService.given(server).get("/v1/capabilities").<Integer>path("limits.bodyBytes"));
+        40_000,
+        RunningService.given(server).get("/v1/capabilities").<Integer>path("limits.bodyBytes"));
     assertEquals(
-        40_000, RunningService.given(server).get("/v1/capabilities").<Integer>path("limits.heldBytes"));
+        40_000,
+        RunningService.given(server).get("/v1/capabilities").<Integer>path("limits.heldBytes"));
     Refusals.problem(post("/v1/plans", " ".repeat(40_001)), 413, "too-large");
   }
 
