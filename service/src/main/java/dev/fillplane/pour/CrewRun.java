@@ -15,10 +15,13 @@ final class CrewRun implements BatchTimes {
   private final PourSite site;
   private final People people;
   private final boolean[] returning;
+  private final double limit;
+  private double oldest;
   private double end;
 
-  private CrewRun(PourSite site, int people, Diary diary) {
+  private CrewRun(PourSite site, int people, Diary diary, double limit) {
     this.site = site;
+    this.limit = limit;
     this.people = new People(people, diary);
     returning = new boolean[people];
   }
@@ -29,14 +32,25 @@ final class CrewRun implements BatchTimes {
 
   /** The same run, with a diary of who does what when. */
   static CrewRun of(LaidFloor floor, TaskTimes times, Way way, Crew crew, Diary diary) {
-    CrewRun run = new CrewRun(new PourSite(floor, times, way, crew), way.people(), diary);
+    return of(floor, times, way, crew, diary, Double.POSITIVE_INFINITY);
+  }
+
+  /** The same run, left as soon as an edge or a batch is older than {@code limit}. */
+  static CrewRun upTo(double limit, LaidFloor floor, TaskTimes times, Way way, Crew crew) {
+    return of(floor, times, way, crew, Diary.NONE, limit);
+  }
+
+  private static CrewRun of(
+      LaidFloor floor, TaskTimes times, Way way, Crew crew, Diary diary, double limit) {
+    PourSite site = new PourSite(floor, times, way, crew);
+    CrewRun run = new CrewRun(site, way.people(), diary, limit);
     run.run();
     return run;
   }
 
   private void run() {
     double now = 0;
-    while (!site.done()) {
+    while (!site.done() && !isLeft()) {
       Stopped.ifInterrupted();
       begin(now);
       double next = Math.min(people.nextDone(), site.nextOpening(now));
@@ -79,7 +93,7 @@ final class CrewRun implements BatchTimes {
     Role role = people.role(person);
     int batch = people.batch(person);
     if (role == Role.CARRY_AND_POUR && !returning[person]) {
-      site.isPoured(batch, now);
+      oldest = Math.max(oldest, site.isPoured(batch, now));
       returning[person] = true;
       people.work(person, now, site.wayBack());
       return;
@@ -87,6 +101,16 @@ final class CrewRun implements BatchTimes {
     site.finish(role, batch, now);
     returning[person] = false;
     people.rest(person);
+  }
+
+  /** Whether it was left before all was done. */
+  boolean isLeft() {
+    return oldest > limit;
+  }
+
+  /** Age of the oldest edge or batch that was placed. */
+  double oldest() {
+    return oldest;
   }
 
   /** Those who worked, and what they did. */

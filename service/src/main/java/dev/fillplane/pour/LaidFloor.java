@@ -15,6 +15,7 @@ final class LaidFloor {
   private final Meetings meetings;
   private final int[] bags;
   private final double[] areas;
+  private final int[] oldestMet;
   private final boolean[] opensBay;
 
   private LaidFloor(List<LaidBay> bays, int batches, double yieldPerBag) {
@@ -22,6 +23,7 @@ final class LaidFloor {
     meetings = Meetings.of(bays);
     bags = new int[batches];
     areas = new double[batches];
+    oldestMet = meetings.oldestMet(batches);
     opensBay = new boolean[batches];
     for (LaidBay bay : bays) {
       double[] covered = bay.areas();
@@ -67,6 +69,11 @@ final class LaidFloor {
 
   int bags(int batch) {
     return bags[batch];
+  }
+
+  /** The first batch whose edge a batch meets; itself if it meets none of an earlier one. */
+  int oldestMet(int batch) {
+    return oldestMet[batch];
   }
 
   /** Floor that a batch covers. */

@@ -2,6 +2,7 @@ package dev.fillplane.pour;
 
 import dev.fillplane.bay.Front;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -125,6 +126,16 @@ final class Meetings {
     double[] oldest = new double[batches];
     for (int i = 0; i < made.length; i++) {
       oldest[met[i]] = Math.max(oldest[met[i]], age(i, times));
+    }
+    return oldest;
+  }
+
+  /** For each of the batches the first whose edge it meets; itself if it meets none before it. */
+  int[] oldestMet(int batches) {
+    int[] oldest = new int[batches];
+    Arrays.setAll(oldest, batch -> batch);
+    for (int i = 0; i < made.length; i++) {
+      oldest[met[i]] = Math.min(oldest[met[i]], made[i]);
     }
     return oldest;
   }

@@ -77,8 +77,9 @@ final class PourSite {
     return times.oneWay();
   }
 
-  void isPoured(int batch, double now) {
-    pouring.isPoured(batch, now);
+  /** Age of the oldest that a batch is or meets, with its last bucket; 0 before. */
+  double isPoured(int batch, double now) {
+    return pouring.isPoured(batch, now) ? now - firstWater(floor.oldestMet(batch)) : 0;
   }
 
   /** Gives back what a piece of work needed. */

@@ -56,12 +56,15 @@ final class PouringPlace {
     return batch;
   }
 
-  void isPoured(int batch, double now) {
+  /** Whether all of the batch is on the floor with this bucket. */
+  boolean isPoured(int batch, double now) {
     bucketsPoured[batch]++;
-    if (bucketsPoured[batch] == floor.bags(batch)) {
+    boolean whole = bucketsPoured[batch] == floor.bags(batch);
+    if (whole) {
       placedAt[batch] = now;
       placed++;
     }
+    return whole;
   }
 
   /** Whether the barrel of the batch is back with this bucket. */

@@ -14,10 +14,17 @@ final class Rehearsals {
 
   private record Try(Crew work, Way way) {}
 
-  private record Outcome(double age, double end) {
+  /**
+   * Of a run that was left the age is that of the oldest so far, older than what it had to beat.
+   */
+  private record Outcome(double age, double end, boolean whole) {
 
     boolean beats(Outcome other) {
       return age < other.age || (age == other.age && end < other.end);
+    }
+
+    boolean tells(double limit) {
+      return whole || age > limit;
     }
   }
 
@@ -51,7 +58,7 @@ final class Rehearsals {
     Way best = null;
     Outcome least = null;
     for (Way way : Way.of(crew, floor.batches())) {
-      Outcome next = outcome(crew, way);
+      Outcome next = outcome(crew, way, least == null ? Double.POSITIVE_INFINITY : least.age());
       if (least == null || next.beats(least)) {
         least = next;
         best = way;
@@ -64,21 +71,30 @@ final class Rehearsals {
   double age(Crew crew) {
     double age = Double.POSITIVE_INFINITY;
     for (Way way : Way.of(crew, floor(crew).batches())) {
-      age = Math.min(age, outcome(crew, way).age());
+      age = Math.min(age, outcome(crew, way, age).age());
     }
     return age;
   }
 
-  private Outcome outcome(Crew crew, Way way) {
-    Crew work = crew.with(1, 1, 1, crew.bagsPerBatch());
-    return outcomes.computeIfAbsent(new Try(work, way), key -> rehearse(crew, way));
+  /** A way in which anything gets older than {@code limit} need not be followed to its end. */
+  private Outcome outcome(Crew crew, Way way, double limit) {
+    Try key = new Try(crew.with(1, 1, 1, crew.bagsPerBatch()), way);
+    Outcome known = outcomes.get(key);
+    if (known == null || !known.tells(limit)) {
+      known = rehearse(crew, way, limit);
+      outcomes.put(key, known);
+    }
+    return known;
   }
 
-  private Outcome rehearse(Crew crew, Way way) {
+  private Outcome rehearse(Crew crew, Way way, double limit) {
     LaidFloor floor = floor(crew);
-    CrewRun run = run(crew, way);
+    CrewRun run = CrewRun.upTo(limit, floor, TaskTimes.of(crew, sheet), way, crew);
+    if (run.isLeft()) {
+      return new Outcome(run.oldest(), Double.POSITIVE_INFINITY, false);
+    }
     int last = floor.batches() - 1;
-    return new Outcome(Ages.of(floor, run).deciding(), last < 0 ? 0 : run.placed(last));
+    return new Outcome(Ages.of(floor, run).deciding(), last < 0 ? 0 : run.placed(last), true);
   }
 
   private CrewRun run(Crew crew, Way way) {

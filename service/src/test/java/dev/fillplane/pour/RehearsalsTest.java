@@ -53,6 +53,39 @@ class RehearsalsTest {
   }
 
   /** Two mixers run as one where one is better: it is all the same to the floor. */
+  /** Runs that are left early, for this crew or for one before it, hide no better way. */
+  @Test
+  void theBestWayIsThatOfFollowingEveryWayToItsEnd() {
+    Random random = new Random(3);
+    for (int i = 0; i < 20; i++) {
+      BayPlan plan = EvenFloors.plan(5 + random.nextInt(15), 1 + random.nextInt(3), 1);
+      Rehearsals rehearsals = new Rehearsals(plan, SHEET);
+      Crew small = Crews.any(random);
+      Crew larger = Crews.more(small, random);
+      Crew largest = Crews.more(larger, random);
+      for (Crew crew : List.of(largest, small, larger, largest)) {
+        FloorPour plainly = plainly(plan, crew);
+        FloorPour best = rehearsals.best(crew, Healing.of(600));
+        assertEquals(plainly.way(), best.way());
+        assertEquals(plainly.ages(), best.ages());
+        assertEquals(plainly.ages().deciding(), rehearsals.age(crew));
+      }
+    }
+  }
+
+  private static FloorPour plainly(BayPlan plan, Crew crew) {
+    LaidFloor floor = LaidFloor.of(plan, crew.bagsPerBatch(), SHEET.yieldPerBag());
+    FloorPour best = null;
+    for (Way way : Way.of(crew, floor.batches())) {
+      CrewRun run = CrewRun.of(floor, TaskTimes.of(crew, SHEET), way, crew);
+      FloorPour next = new FloorPour(floor, crew, way, run, Healing.of(600));
+      boolean younger = best == null || next.ages().deciding() < best.ages().deciding();
+      boolean asOld = best != null && next.ages().deciding() == best.ages().deciding();
+      best = younger || (asOld && next.duration() < best.duration()) ? next : best;
+    }
+    return best;
+  }
+
   @Test
   void aWayIsTheBestOfAll() {
     BayPlan plan = EvenFloors.plan(20, 3, 1);
