@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.fillplane.fuzz.Retold;
 import io.restassured.response.Response;
 import java.util.Collections;
 import java.util.List;
@@ -102,47 +102,15 @@ class InvarianceTest {
   @Test
   void shiftedPlan() {
     ObjectNode shifted = RunningService.sample();
-    move(shifted, (x, y) -> new double[] {x + 1000.5, y - 2000.25});
+    Retold.move(shifted, (x, y) -> new double[] {x + 1000.5, y - 2000.25});
     same(plan(RunningService.sample()), plan(shifted), FAR_OFF);
   }
 
   @Test
   void turnedPlan() {
-    double angle = Math.toRadians(37);
-    double c = Math.cos(angle);
-    double s = Math.sin(angle);
     ObjectNode turned = RunningService.sample();
-    move(turned, (x, y) -> new double[] {c * x - s * y, s * x + c * y});
+    Retold.move(turned, Retold.turn(Math.toRadians(37)));
     same(plan(RunningService.sample()), plan(turned), OTHER_CELLS);
-  }
-
-  /** A new place for a point on plan. */
-  private interface Move {
-    double[] of(double x, double y);
-  }
-
-  private static void move(ObjectNode request, Move move) {
-    for (JsonNode room : request.get("rooms")) {
-      room.at("/outline/coordinates").forEach(ring -> ring.forEach(p -> position(p, move)));
-      for (JsonNode opening : room.path("openings")) {
-        position(opening.get("from"), move);
-        position(opening.get("to"), move);
-      }
-    }
-    request.at("/survey/setups").forEach(s -> s.get("readings").forEach(r -> point(r, move)));
-    request.get("probes").forEach(probe -> point(probe, move));
-  }
-
-  private static void position(JsonNode position, Move move) {
-    double[] to = move.of(position.get(0).doubleValue(), position.get(1).doubleValue());
-    ((ArrayNode) position).removeAll().add(to[0]).add(to[1]);
-  }
-
-  private static void point(JsonNode point, Move move) {
-    if (point.has("x")) {
-      double[] to = move.of(point.get("x").doubleValue(), point.get("y").doubleValue());
-      ((ObjectNode) point).put("x", to[0]).put("y", to[1]);
-    }
   }
 
   // --- order and names
@@ -151,7 +119,7 @@ class InvarianceTest {
   void orderOfReadings() {
     ObjectNode shuffled = RunningService.sample();
     for (JsonNode setup : shuffled.at("/survey/setups")) {
-      shuffle(setup.get("readings"));
+      Retold.shuffle(setup.get("readings"), new Random(8));
     }
     same(plan(RunningService.sample()), plan(shuffled), EXACT);
   }
@@ -192,12 +160,6 @@ class InvarianceTest {
     }
     ((ObjectNode) renamed.at("/survey/benchmarks/0")).put("point", names.get("BM"));
     same(plan(RunningService.sample()), plan(renamed), EXACT);
-  }
-
-  private static void shuffle(JsonNode array) {
-    List<JsonNode> elements = Trees.elements(array);
-    Collections.shuffle(elements, new Random(8));
-    Trees.refill(array, elements);
   }
 
   // --- how
