@@ -14,8 +14,8 @@ import org.locationtech.jts.geom.Envelope;
 record Layout(Frame frame, View view, boolean legendBeside) {
 
   /**
-   * The legend goes below where that makes the map so much larger; on a page, whose height is given,
-   * wherever it makes it larger at all.
+   * The legend goes below where that makes the map so much larger; on a page, whose height is
+   * given, wherever it makes it larger at all.
    */
   private static final double GAIN = 1.33;
 
