@@ -95,10 +95,10 @@ public final class DepthMap {
         .add(spots.draw());
   }
 
-  /** The most important first. */
+  /** What must stand at its place first, then the most important. */
   private void texts() {
-    spots.label();
     ribbons.numberEnds();
+    spots.label();
     RoomLayer.name(sheet);
     openings.label();
     features.label();

@@ -21,6 +21,7 @@ final class FirstPage {
   private static final double LARGE = 22;
 
   private static final double CELL = 94;
+  private static final double POINTS_IN_MM = 72 / 25.4;
 
   /** Water so much off what suits the sheet is worth a word, K. */
   private static final double OFF = 1;
@@ -57,7 +58,7 @@ final class FirstPage {
   private void titleBlock() {
     html.open("header", "class", "title");
     html.text("p", "Pour sheet", "class", "kind");
-    html.text("h1", input.name());
+    html.text("h1", input.name(), "class", size(input.name()));
     String deepest = input.heights().full(Math.max(0, plan.depth().deepest().depth()));
     html.text(
         "p",
@@ -71,6 +72,12 @@ final class FirstPage {
             + deepest
             + " deep.");
     html.close("header");
+  }
+
+  /** A long name takes smaller letters, or it would push the map to the next page. */
+  private String size(String name) {
+    double lines = Lettering.width(name, LARGE) / (POINTS_IN_MM * input.paper().across());
+    return lines > 2 ? "longest" : lines > 1 ? "long" : "short";
   }
 
   private void verdict() {

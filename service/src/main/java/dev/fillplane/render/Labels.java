@@ -20,7 +20,7 @@ final class Labels {
     WALLS
   }
 
-  private static final double[] DISTANCES = {0, 8, 18, 30, 46, 66};
+  private static final double[] DISTANCES = {0, 8, 18, 30, 46, 66, 90, 120, 160};
 
   /** From here on a line leads from a symbol to its text, px. */
   private static final double FAR = 18;

@@ -13,7 +13,10 @@ import org.locationtech.jts.geom.Envelope;
  */
 record Layout(Frame frame, View view, boolean legendBeside) {
 
-  /** The legend goes below where that makes the map so much larger. */
+  /**
+   * The legend goes below where that makes the map so much larger; on a page, whose height is
+   * given, wherever it makes it larger at all.
+   */
   private static final double GAIN = 1.33;
 
   private static final double LARGEST_SCALE = 600;
@@ -49,7 +52,8 @@ record Layout(Frame frame, View view, boolean legendBeside) {
   }
 
   private static boolean isBeside(Frame frame, Envelope extent) {
-    return scale(frame, extent, false) < GAIN * scale(frame, extent, true);
+    double gain = frame.legend() > 0 ? 1 : GAIN;
+    return scale(frame, extent, false) < gain * scale(frame, extent, true);
   }
 
   private static double across(Frame frame, boolean beside) {

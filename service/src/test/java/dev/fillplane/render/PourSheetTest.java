@@ -116,6 +116,20 @@ class PourSheetTest {
     assertArrayEquals(SHEET, sheet(METRIC));
   }
 
+  /** The map stays on the first page. */
+  @Test
+  void aLongNameTakesNoPageMore() throws IOException {
+    int pages = pages(sheet(PlannedFloors.of("flat", Floors.upright(), UnitSystem.US)));
+    String name = "Building of a long name ".repeat(8);
+    assertEquals(pages, pages(sheet(PlannedFloors.of(name, Floors.upright(), UnitSystem.US))));
+  }
+
+  private static int pages(byte[] sheet) throws IOException {
+    try (PDDocument document = Loader.loadPDF(sheet)) {
+      return document.getNumberOfPages();
+    }
+  }
+
   @Test
   void paper() throws IOException {
     assertSize(595.276, 841.89, SHEET);
