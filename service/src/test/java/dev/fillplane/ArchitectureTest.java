@@ -43,12 +43,13 @@ class ArchitectureTest {
     MAY_USE.put("flatness", "quantity finding room survey surface depth material");
     MAY_USE.put("safety", "quantity finding room depth material heat supply pour");
     String below = String.join(" ", MAY_USE.keySet());
+    MAY_USE.put("trace", "");
     MAY_USE.put("plan", below);
     MAY_USE.put("estimate", below + " plan");
     MAY_USE.put("render", below + " plan");
-    MAY_USE.put("job", below + " plan estimate");
-    MAY_USE.put("web", below + " plan estimate render job openapi");
-    MAY_USE.put("app", below + " plan estimate render job web openapi client");
+    MAY_USE.put("job", below + " plan estimate trace");
+    MAY_USE.put("web", below + " plan estimate render trace job openapi");
+    MAY_USE.put("app", below + " plan estimate render trace job web openapi client");
   }
 
   @Test

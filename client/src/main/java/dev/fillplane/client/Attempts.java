@@ -43,9 +43,14 @@ final class Attempts {
   private static boolean mayPass(RuntimeException failure) {
     if (failure instanceof ProblemException problem) {
       boolean stillTaken = problem.status() == CONFLICT && problem.retryAfter().isPresent();
-      return stillTaken || PASSING.contains(problem.status());
+      return stillTaken || (PASSING.contains(problem.status()) && !isTooMuchWork(problem));
     }
     return failure instanceof NoAnswerException silence && silence.mayPass();
+  }
+
+  /** The same request would take as long again. */
+  private static boolean isTooMuchWork(ProblemException problem) {
+    return problem.kind().filter("over-deadline"::equals).isPresent();
   }
 
   private static Optional<Duration> asked(RuntimeException failure) {

@@ -48,6 +48,19 @@ class RetriesTest {
     }
   }
 
+  @Test
+  void asksOnceWhereTheWorkIsTooMuch() {
+    String body =
+        "{\"type\":\"urn:fillplane:problem:over-deadline\",\"title\":\"t\",\"status\":503,"
+            + "\"detail\":\"d\",\"errors\":[]}";
+    String type = "Content-Type: application/problem+json\r\n";
+    try (RawService service =
+        new RawService(RawService.answer("503 Busy", type, body), RawService.alive())) {
+      assertThrows(ProblemException.class, () -> state(service));
+      assertEquals(1, service.requests());
+    }
+  }
+
   /** The first attempt with the same Idempotency-Key may still be worked on. */
   @Test
   void asksAgainAfterAConflictThatSaysWhen() {

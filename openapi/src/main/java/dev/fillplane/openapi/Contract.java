@@ -11,6 +11,7 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The one contract of the service, as a single OpenAPI 3.0 document without references to files.
@@ -22,18 +23,33 @@ public final class Contract {
   private final Map<String, JsonNode> examples;
   private final String yaml;
 
-  private Contract(ObjectNode document, Map<String, JsonNode> examples) throws IOException {
+  private Contract(ObjectNode document, Map<String, JsonNode> examples, String yaml) {
     this.document = document;
     this.examples = examples;
-    this.yaml = ContractFiles.yaml(document);
+    this.yaml = yaml;
   }
 
   /**
-   * Reads and bundles the contract that is packed with this class.
+   * The contract that is packed with this class: as its build bundled it, for a start that does not
+   * wait for its many files; from these where the class was only compiled.
    *
    * @throws IllegalStateException if two components have one name or a reference leads nowhere
    */
   public static Contract load() {
+    try {
+      Optional<Bundle> bundle = Bundle.find();
+      return bundle.isPresent() ? of(bundle.get()) : fromFiles();
+    } catch (IOException e) {
+      throw unreadable(e);
+    }
+  }
+
+  private static Contract of(Bundle bundle) {
+    return new Contract(bundle.document(), bundle.examples(), bundle.yaml());
+  }
+
+  /** The contract, bundled from the files that are packed with this class. */
+  static Contract fromFiles() {
     URL root = Contract.class.getResource("openapi.yaml");
     if (root == null) {
       throw new IllegalStateException("The contract's openapi.yaml is not packed with its class.");
@@ -47,13 +63,18 @@ public final class Contract {
         return read(files.getPath("/" + jar.getEntryName()).getParent());
       }
     } catch (IOException | URISyntaxException e) {
-      throw new IllegalStateException("The contract cannot be read: " + e.getMessage(), e);
+      throw unreadable(e);
     }
+  }
+
+  private static IllegalStateException unreadable(Exception e) {
+    return new IllegalStateException("The contract cannot be read: " + e.getMessage(), e);
   }
 
   static Contract read(Path folder) throws IOException {
     ContractFiles files = new ContractFiles(folder);
-    return new Contract(new Bundler(files).bundle(), files.examples());
+    ObjectNode document = new Bundler(files).bundle();
+    return new Contract(document, files.examples(), ContractFiles.yaml(document));
   }
 
   /** The whole document. */
@@ -92,10 +113,19 @@ public final class Contract {
     return example.deepCopy();
   }
 
-  /** Writes the bundled contract to the file named by the only argument. */
+  /**
+   * Bundles the contract.
+   *
+   * @param arguments the file that gets it as YAML, and the folder of classes that gets it for
+   *     {@link #load()}; without the latter that is left as it is
+   */
   public static void main(String[] arguments) throws IOException {
+    Contract contract = fromFiles();
     Path file = Path.of(arguments[0]);
     Files.createDirectories(file.toAbsolutePath().getParent());
-    Files.writeString(file, load().yaml());
+    Files.writeString(file, contract.yaml());
+    if (arguments.length > 1) {
+      new Bundle(contract.document, contract.examples, contract.yaml).write(Path.of(arguments[1]));
+    }
   }
 }

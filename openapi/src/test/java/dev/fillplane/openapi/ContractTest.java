@@ -34,6 +34,17 @@ class ContractTest {
     assertEquals(contract.document(), read);
   }
 
+  /** What the build packs must not grow old. */
+  @Test
+  void isPackedAsItsFilesSay() throws Exception {
+    Contract files = Contract.fromFiles();
+    Bundle packed = Bundle.find().orElseThrow();
+    assertEquals(files.document(), packed.document());
+    assertEquals(files.yaml(), packed.yaml());
+    assertFalse(packed.examples().isEmpty());
+    packed.examples().forEach((name, example) -> assertEquals(files.example(name), example, name));
+  }
+
   @Test
   void handsOutCopies() {
     contract.document().removeAll();

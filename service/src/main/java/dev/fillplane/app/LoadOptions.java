@@ -32,7 +32,9 @@ final class LoadOptions {
   @Option(
       names = "--held-megabytes",
       paramLabel = "MB",
-      description = "Bodies held at once, all requests together; a quarter of the heap unless told.")
+      description =
+          "Large bodies held at once, all requests together, and so the largest body; a 24th of the"
+              + " heap unless told.")
   private Integer heldMegabytes;
 
   @Option(

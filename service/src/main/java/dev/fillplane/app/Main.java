@@ -30,7 +30,7 @@ public final class Main {
   static final class VersionProvider implements IVersionProvider {
     @Override
     public String[] getVersion() {
-      return new String[] {"fillplane " + Version.TEXT};
+      return new String[] {"fillplane " + Version.line()};
     }
   }
 }

@@ -7,6 +7,7 @@ import dev.fillplane.web.Access;
 import dev.fillplane.web.Server;
 import dev.fillplane.web.Settings;
 import dev.fillplane.web.key.KeyBook;
+import dev.fillplane.web.watch.Observer;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -78,8 +79,19 @@ final class ServeCommand implements Callable<Integer> {
               + " more. With keys, those of scope browser name their origins.")
   private List<String> origins = List.of();
 
+  @Option(
+      names = "--log",
+      paramLabel = "FORMAT",
+      defaultValue = "json",
+      description =
+          "Lines of the log on the standard error stream: json or text; json unless told.")
+  private LogFormat log;
+
+  @Mixin private AdminOption admin;
+
   @Override
   public Integer call() throws InterruptedException {
+    Logs.write(log);
     Settings settings = Settings.at(host, port).withRequestsPerMinute(requestsPerMinute);
     try {
       settings = load.in(settings).withJobs(jobs()).withAccess(access());
@@ -88,7 +100,14 @@ final class ServeCommand implements Callable<Integer> {
       System.err.println(e.getMessage());
       return 2;
     }
-    Server server = Server.start(settings);
+    Observer observer;
+    try {
+      observer = admin.start();
+    } catch (IOException e) {
+      System.err.println("The numbers cannot be told: " + e.getMessage());
+      return 2;
+    }
+    Server server = Server.start(settings, observer);
     Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
     System.out.println("Listening on http://" + host + ":" + server.port());
     server.prepareSheets();

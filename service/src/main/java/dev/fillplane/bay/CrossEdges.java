@@ -18,7 +18,10 @@ final class CrossEdges {
 
   private CrossEdges() {}
 
-  /** Ranges across the travel, {@code from} and {@code to}, where two pieces that do not overlap touch. */
+  /**
+   * Ranges across the travel, {@code from} and {@code to}, where two pieces that do not overlap
+   * touch.
+   */
   static List<double[]> shared(Polygon one, Polygon other) {
     List<Edge> edges = of(other);
     List<double[]> ranges = new ArrayList<>();

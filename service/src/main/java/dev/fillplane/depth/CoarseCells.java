@@ -1,15 +1,17 @@
 package dev.fillplane.depth;
 
 /**
- * The cells of a room sorted by the coarse cell that they lie in, which keeps the order of the cells
- * in each.
+ * The cells of a room sorted by the coarse cell that they lie in, which keeps the order of the
+ * cells in each.
  */
 final class CoarseCells {
 
   private final int[] start;
   private final int[] cells;
 
-  /** Is shown one coarse cell: its cells are those from one place in the order to before another. */
+  /**
+   * Is shown one coarse cell: its cells are those from one place in the order to before another.
+   */
   interface Visitor {
     void coarse(int coarse, int from, int to);
   }

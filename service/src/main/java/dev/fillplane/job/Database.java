@@ -137,8 +137,7 @@ final class Database implements AutoCloseable {
   }
 
   private StoreException failed(SQLException e) {
-    return new StoreException(
-        "The store of jobs does not answer; try again in a moment.", e);
+    return new StoreException("The store of jobs does not answer; try again in a moment.", e);
   }
 
   @Override

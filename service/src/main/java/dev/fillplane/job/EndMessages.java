@@ -46,12 +46,13 @@ final class EndMessages implements AutoCloseable {
     data.put("job", job.id());
     data.put("state", state.name().toLowerCase(Locale.ROOT));
     data.put("path", "/v1/jobs/" + job.id());
-    return new WebhookMessage("msg_" + job.id(), TYPE, job.endedAt().orElse(job.createdAt()), data);
+    return new WebhookMessage(
+        "msg_" + job.id(), TYPE, job.endedAt().orElse(job.createdAt()), data, job.owner().trace());
   }
 
   private List<WebhookSecret> secrets(JobRow job) {
     try {
-      return WebhookSecrets.open(settings.master()).of(job.caller());
+      return WebhookSecrets.open(settings.master()).of(job.owner().caller());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

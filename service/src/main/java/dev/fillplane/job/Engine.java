@@ -51,9 +51,8 @@ final class Engine implements AutoCloseable {
   private static Engine start(JobSettings settings, UnitPlanner planner, Database database) {
     EndMessages messages = new EndMessages(database, settings.webhooks(), settings.clock());
     Sweeper sweeper = new Sweeper(database, settings.clock());
-    OtherTasks others = new OtherTasks(messages, sweeper::sweep);
-    UnitRunner runner =
-        new UnitRunner(database, planner, others::schedule, settings.clock(), settings.kept());
+    OtherTasks others = new OtherTasks(messages, sweeper::sweep, settings.watch());
+    UnitRunner runner = new UnitRunner(database, planner, others::schedule, settings);
     JobTasks tasks = new JobTasks(runner::run);
     JobStore store = new JobStore(database, tasks, sweeper, settings.clock(), settings.kept());
     List<Scheduler> schedulers =

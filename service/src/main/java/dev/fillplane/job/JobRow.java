@@ -1,6 +1,7 @@
 package dev.fillplane.job;
 
 import dev.fillplane.estimate.DeliveryWish;
+import dev.fillplane.trace.Trace;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -10,7 +11,7 @@ import java.util.OptionalInt;
 /** A job as it is kept. */
 record JobRow(
     String id,
-    String caller,
+    JobOwner owner,
     JobTerms terms,
     int units,
     Instant createdAt,
@@ -21,7 +22,7 @@ record JobRow(
   /** Columns in the order of {@link #read}. */
   static final String COLUMNS =
       "id, caller, confidence, units_per_day, every_days, bags_per_pallet, webhook, units,"
-          + " created_at, ended_at, cancelled, expires_at";
+          + " created_at, ended_at, cancelled, expires_at, traceparent, tracestate";
 
   static JobRow read(ResultSet row) throws SQLException {
     DeliveryWish deliveries = new DeliveryWish(number(row, 4), row.getInt(5), number(row, 6));
@@ -31,13 +32,19 @@ record JobRow(
         row.wasNull() ? Optional.empty() : Optional.of(Instant.ofEpochMilli(ended));
     return new JobRow(
         row.getString(1),
-        row.getString(2),
+        new JobOwner(row.getString(2), trace(row)),
         new JobTerms(row.getDouble(3), deliveries, webhook),
         row.getInt(8),
         Instant.ofEpochMilli(row.getLong(9)),
         endedAt,
         row.getBoolean(11),
         Instant.ofEpochMilli(row.getLong(12)));
+  }
+
+  private static Optional<Trace> trace(ResultSet row) throws SQLException {
+    Optional<String> parent = Optional.ofNullable(row.getString(13));
+    Optional<String> state = Optional.ofNullable(row.getString(14));
+    return parent.map(told -> Trace.of(Optional.of(told), state));
   }
 
   private static OptionalInt number(ResultSet row, int column) throws SQLException {

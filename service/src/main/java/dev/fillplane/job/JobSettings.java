@@ -15,6 +15,7 @@ import java.util.Optional;
  *     units
  * @param clock for what is kept and expires
  * @param webhooks how receivers are told that a job has ended
+ * @param watch hears what this node does
  */
 public record JobSettings(
     StoreAddress store,
@@ -22,7 +23,8 @@ public record JobSettings(
     Duration kept,
     Duration heartbeat,
     Clock clock,
-    WebhookSettings webhooks) {
+    WebhookSettings webhooks,
+    JobWatch watch) {
 
   /** Most units of a job. */
   public static final int MOST_UNITS = 10_000;
@@ -34,7 +36,13 @@ public record JobSettings(
   public static JobSettings in(StoreAddress store) {
     int threads = Runtime.getRuntime().availableProcessors();
     return new JobSettings(
-        store, threads, KEPT, Duration.ofSeconds(2), Clock.systemUTC(), WebhookSettings.usual());
+        store,
+        threads,
+        KEPT,
+        Duration.ofSeconds(2),
+        Clock.systemUTC(),
+        WebhookSettings.usual(),
+        JobWatch.NONE);
   }
 
   /**
@@ -48,16 +56,21 @@ public record JobSettings(
 
   /** The same with another clock. */
   public JobSettings withClock(Clock other) {
-    return new JobSettings(store, threads, kept, heartbeat, other, webhooks);
+    return new JobSettings(store, threads, kept, heartbeat, other, webhooks, watch);
   }
 
   /** The same with other threads. */
   public JobSettings withThreads(int count) {
-    return new JobSettings(store, count, kept, heartbeat, clock, webhooks);
+    return new JobSettings(store, count, kept, heartbeat, clock, webhooks, watch);
   }
 
   /** The same with other receivers. */
   public JobSettings withWebhooks(WebhookSettings other) {
-    return new JobSettings(store, threads, kept, heartbeat, clock, other);
+    return new JobSettings(store, threads, kept, heartbeat, clock, other, watch);
+  }
+
+  /** The same with somebody who hears what this node does. */
+  public JobSettings withWatch(JobWatch other) {
+    return new JobSettings(store, threads, kept, heartbeat, clock, webhooks, other);
   }
 }

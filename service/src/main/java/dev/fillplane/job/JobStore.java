@@ -30,17 +30,18 @@ final class JobStore {
   }
 
   TakenJob accept(
-      String caller,
+      JobOwner owner,
       JobTerms terms,
       List<UnitRequest> units,
       Optional<Keyed> key,
       Function<JobStatus, byte[]> told) {
-    return keyed.take(caller, key, connection -> insert(connection, caller, terms, units, told));
+    return keyed.take(
+        owner.caller(), key, connection -> insert(connection, owner, terms, units, told));
   }
 
   private TakenJob insert(
       Connection connection,
-      String caller,
+      JobOwner owner,
       JobTerms terms,
       List<UnitRequest> units,
       Function<JobStatus, byte[]> told)
@@ -49,7 +50,7 @@ final class JobStore {
     JobRow job =
         new JobRow(
             UUID.randomUUID().toString(),
-            caller,
+            owner,
             terms,
             units.size(),
             now,
@@ -80,6 +81,10 @@ final class JobStore {
                       ? List.of()
                       : UnitTable.failures(connection, id, JobStatus.FAILURES)));
         });
+  }
+
+  long waiting() {
+    return database.run(UnitTable::waiting);
   }
 
   private static JobStatus status(
@@ -137,7 +142,7 @@ final class JobStore {
   private Optional<JobRow> find(Connection connection, String caller, String id)
       throws SQLException {
     return JobTable.find(connection, id)
-        .filter(job -> job.caller().equals(caller))
+        .filter(job -> job.owner().caller().equals(caller))
         .filter(job -> job.expiresAt().isAfter(Instant.now(clock)));
   }
 

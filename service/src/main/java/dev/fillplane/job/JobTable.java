@@ -1,5 +1,6 @@
 package dev.fillplane.job;
 
+import dev.fillplane.trace.Trace;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -21,9 +22,9 @@ final class JobTable {
         connection.prepareStatement(
             "insert into job ("
                 + JobRow.COLUMNS
-                + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
+                + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
       insert.setString(1, job.id());
-      insert.setString(2, job.caller());
+      insert.setString(2, job.owner().caller());
       insert.setDouble(3, job.terms().confidence());
       set(insert, 4, job.terms().deliveries().unitsPerDay());
       insert.setInt(5, job.terms().deliveries().everyDays());
@@ -34,6 +35,8 @@ final class JobTable {
       insert.setNull(10, Types.BIGINT);
       insert.setBoolean(11, job.cancelled());
       insert.setLong(12, job.expiresAt().toEpochMilli());
+      insert.setString(13, job.owner().trace().map(Trace::parent).orElse(null));
+      insert.setString(14, job.owner().trace().flatMap(Trace::state).orElse(null));
       insert.executeUpdate();
     }
   }

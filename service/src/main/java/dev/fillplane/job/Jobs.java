@@ -67,13 +67,13 @@ public final class Jobs implements AutoCloseable {
    * @throws StoreException if it cannot be kept
    */
   public TakenJob accept(
-      String caller,
+      JobOwner owner,
       JobTerms terms,
       List<UnitRequest> units,
       Optional<Keyed> key,
       Function<JobStatus, byte[]> told) {
     Engine open = engine();
-    TakenJob accepted = open.store().accept(caller, terms, units, key, told);
+    TakenJob accepted = open.store().accept(owner, terms, units, key, told);
     open.wake();
     return accepted;
   }
@@ -96,6 +96,23 @@ public final class Jobs implements AutoCloseable {
   /** Cancels a job of the caller, or forgets it where it has ended; false if there is none. */
   public boolean delete(String caller, String id) {
     return opened().map(open -> open.store().delete(caller, id)).orElse(false);
+  }
+
+  /**
+   * Units that wait in the store or are being worked on, by all nodes; NaN where the store does not
+   * answer or is not open.
+   */
+  public double waiting() {
+    Optional<Engine> open = known();
+    try {
+      return open.isEmpty() ? Double.NaN : open.get().store().waiting();
+    } catch (StoreException e) {
+      return Double.NaN;
+    }
+  }
+
+  private synchronized Optional<Engine> known() {
+    return engine;
   }
 
   /** Forgets what has expired, now. */

@@ -31,12 +31,12 @@ final class OtherTasks {
   private final OneTimeTask<String> messages;
   private final RecurringTask<Void> sweep;
 
-  OtherTasks(EndMessages endMessages, Runnable sweeping) {
+  OtherTasks(EndMessages endMessages, Runnable sweeping, JobWatch watch) {
     messages =
         Tasks.oneTime("message", String.class)
-            .onFailure(OtherTasks::again)
+            .onFailure((done, operations) -> again(done, operations, watch))
             .onDeadExecutionRevive()
-            .execute((task, context) -> send(endMessages, task.getId()));
+            .execute((task, context) -> send(endMessages, task.getId(), watch));
     sweep =
         Tasks.recurring("sweep", FixedDelay.of(SWEEP)).execute((task, context) -> sweeping.run());
   }
@@ -71,19 +71,21 @@ final class OtherTasks {
     }
   }
 
-  private static void send(EndMessages messages, String job) {
+  private static void send(EndMessages messages, String job, JobWatch watch) {
     Optional<Delivery> delivery = messages.send(job);
     if (delivery.isEmpty()) {
       return;
     }
-    LOG.info("message of job {}: {}", job, delivery.get().why());
+    watch.messageSent(delivery.get().outcome());
+    LOG.atInfo().addKeyValue("job", job).log("message of a job: {}", delivery.get().why());
     if (delivery.get().outcome() == Delivery.Outcome.FAILED) {
       throw new NotDelivered(delivery.get());
     }
   }
 
   /** Its data counts the attempts; that the store was away is none. */
-  private static void again(ExecutionComplete done, ExecutionOperations<String> operations) {
+  private static void again(
+      ExecutionComplete done, ExecutionOperations<String> operations, JobWatch watch) {
     if (!(done.getCause().orElse(null) instanceof NotDelivered failed)) {
       operations.reschedule(done, done.getTimeDone().plus(STORE_AGAIN));
       return;
@@ -95,7 +97,10 @@ final class OtherTasks {
     next.ifPresentOrElse(
         time -> operations.reschedule(done, time, Integer.toString(attempts)),
         () -> {
-          LOG.warn("message of job {} given up", done.getExecution().getId());
+          watch.messageGivenUp();
+          LOG.atWarn()
+              .addKeyValue("job", done.getExecution().getId())
+              .log("message of a job given up");
           operations.remove();
         });
   }

@@ -50,8 +50,8 @@ final class UnitTable {
     }
   }
 
-  /** Keeps the answer of a unit that still waits; whoever comes later changes nothing. */
-  static void answer(Connection connection, String job, int unit, UnitAnswer answer)
+  /** Keeps the answer of a unit that still waits; false if somebody was before. */
+  static boolean answer(Connection connection, String job, int unit, UnitAnswer answer)
       throws SQLException {
     try (PreparedStatement update =
         connection.prepareStatement(
@@ -64,7 +64,7 @@ final class UnitTable {
       update.setString(4, job);
       update.setInt(5, unit);
       update.setInt(6, UnitState.WAITING.ordinal());
-      update.executeUpdate();
+      return update.executeUpdate() == 1;
     }
   }
 
@@ -92,6 +92,16 @@ final class UnitTable {
       select.setInt(2, UnitState.WAITING.ordinal());
       try (ResultSet row = select.executeQuery()) {
         return row.next();
+      }
+    }
+  }
+
+  /** Units of all jobs that wait for an answer, with those being worked on. */
+  static long waiting(Connection connection) throws SQLException {
+    try (PreparedStatement select =
+        connection.prepareStatement("select count(*) from " + JobTasks.TABLE)) {
+      try (ResultSet row = select.executeQuery()) {
+        return row.next() ? row.getLong(1) : 0;
       }
     }
   }

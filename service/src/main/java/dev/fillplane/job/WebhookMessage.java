@@ -2,10 +2,12 @@ package dev.fillplane.job;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.fillplane.trace.Trace;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What a receiver is told: that something happened, and where to read more. The same at every
@@ -15,8 +17,10 @@ import java.util.Map;
  * @param type what happened, in words with dots between
  * @param timestamp when it happened
  * @param data few and short: ids, a state, a link
+ * @param trace that the message carries on, in headers of its own
  */
-public record WebhookMessage(String id, String type, Instant timestamp, Map<String, String> data) {
+public record WebhookMessage(
+    String id, String type, Instant timestamp, Map<String, String> data, Optional<Trace> trace) {
 
   private static final ObjectMapper JSON = new ObjectMapper();
 

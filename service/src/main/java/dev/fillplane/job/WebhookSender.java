@@ -1,5 +1,6 @@
 package dev.fillplane.job;
 
+import dev.fillplane.trace.Trace;
 import java.net.InetAddress;
 import java.net.URI;
 import java.net.UnknownHostException;
@@ -20,6 +21,7 @@ import org.eclipse.jetty.client.Request;
 import org.eclipse.jetty.client.Response;
 import org.eclipse.jetty.client.Result;
 import org.eclipse.jetty.http.HttpCookieStore;
+import org.eclipse.jetty.http.HttpFields;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpMethod;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
@@ -116,14 +118,21 @@ public final class WebhookSender implements AutoCloseable {
         .method(HttpMethod.POST)
         .agent("fillplane-webhooks")
         .headers(
-            headers ->
-                headers
-                    .put("webhook-id", message.id())
-                    .put("webhook-timestamp", seconds)
-                    .put("webhook-signature", signatures)
-                    .put(HttpHeader.CONNECTION, "close"))
+            headers -> {
+              headers
+                  .put("webhook-id", message.id())
+                  .put("webhook-timestamp", seconds)
+                  .put("webhook-signature", signatures)
+                  .put(HttpHeader.CONNECTION, "close");
+              message.trace().ifPresent(trace -> follow(headers, trace));
+            })
         .body(new BytesRequestContent("application/json", body))
         .timeout(patience.toMillis(), TimeUnit.MILLISECONDS);
+  }
+
+  private static void follow(HttpFields.Mutable headers, Trace trace) {
+    headers.put(Trace.PARENT, trace.next().parent());
+    trace.state().ifPresent(state -> headers.put(Trace.STATE, state));
   }
 
   private static Delivery answered(Response response) {

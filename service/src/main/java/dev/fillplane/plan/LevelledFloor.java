@@ -66,8 +66,7 @@ final class LevelledFloor {
     surface = fitted.surface();
     sample = fitted.sample();
     realisations =
-        DrawnFloor.of(
-            sample, surface.realisations(polygons(), REALISATIONS, request.seed()));
+        DrawnFloor.of(sample, surface.realisations(polygons(), REALISATIONS, request.seed()));
     minimumDepth = request.target().minimumDepth().orElse(Minimums.depth(rooms, sheet));
     Minimums.check(
         request.target().minimumDepth(),

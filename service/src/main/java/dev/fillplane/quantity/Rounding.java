@@ -22,7 +22,8 @@ public final class Rounding {
     int places = WireDigits.places(Math.abs(value));
     return places == WireDigits.UNSURE
         ? new BigDecimal(value).round(WIRE).doubleValue()
-        : Math.copySign(WireDigits.number(WireDigits.digits(Math.abs(value), places), places), value);
+        : Math.copySign(
+            WireDigits.number(WireDigits.digits(Math.abs(value), places), places), value);
   }
 
   /** {@code value} rounded to {@code decimals} places, half away from zero. */

@@ -28,7 +28,8 @@ final class ArabicForms {
 
   private static Map<String, List<Character>> forms() {
     Map<String, List<Character>> forms = new TreeMap<>();
-    // The last two letters of the first block before the gap are forms of another language's letter.
+    // The last two letters of the first block before the gap are forms of another language's
+    // letter.
     add(forms, '\uFB50', '\uFBE7');
     add(forms, '\uFBFC', '\uFBFF');
     add(forms, '\uFE80', '\uFEFC');

@@ -30,7 +30,9 @@ final class Heights {
   /** An elevation: to 0.1 mm or 1/16 in, with its unit. */
   String elevation(double elevation) {
     double value = Dimension.HEIGHT.unit(units).fromSi(elevation);
-    return (metric() ? Markup.number(Rounding.toDecimals(value, 1)) : Inches.text(value)) + " " + unit();
+    return (metric() ? Markup.number(Rounding.toDecimals(value, 1)) : Inches.text(value))
+        + " "
+        + unit();
   }
 
   String unit() {

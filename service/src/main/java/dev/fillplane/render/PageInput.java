@@ -25,6 +25,9 @@ record PageInput(PlanRequest request, Plan plan, Paper paper, Wording wording, F
 
   /** How the caller calls the unit. */
   String name() {
-    return plan.reference().map(Markup::plain).filter(name -> !name.isBlank()).orElse("Unnamed floor");
+    return plan.reference()
+        .map(Markup::plain)
+        .filter(name -> !name.isBlank())
+        .orElse("Unnamed floor");
   }
 }

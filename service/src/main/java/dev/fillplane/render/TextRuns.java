@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Parts of a text that are written in one direction (Unicode Standard Annex 9). A number among words
- * that are read from right to left stays in their part, since it stands between them.
+ * Parts of a text that are written in one direction (Unicode Standard Annex 9). A number among
+ * words that are read from right to left stays in their part, since it stands between them.
  */
 final class TextRuns implements BidiSplitter {
 

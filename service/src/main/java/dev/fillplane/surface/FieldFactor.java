@@ -1,11 +1,12 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import java.util.Arrays;
 
 /**
  * Upper triangular factor U of the covariance that readings leave between some places, {@code U'U =
- * C - k'k + u'u} ({@link LeftCovariance}). The covariance is never written down: each row
- * is made, and what the earlier rows of U hold is taken off, in one go.
+ * C - k'k + u'u} ({@link LeftCovariance}). The covariance is never written down: each row is made,
+ * and what the earlier rows of U hold is taken off, in one go.
  */
 final class FieldFactor {
 
@@ -63,6 +64,7 @@ final class FieldFactor {
 
   private boolean factorise(double added) {
     for (int k = 0; k < upper.length; k++) {
+      Stopped.ifInterrupted();
       double[] row = upper[k];
       prior.fill(k, row);
       add(known, known.length, k, -1);

@@ -1,6 +1,7 @@
 package dev.fillplane.web;
 
 import dev.fillplane.web.key.Key;
+import dev.fillplane.web.watch.Note;
 import io.javalin.http.Context;
 import java.util.Optional;
 
@@ -25,5 +26,6 @@ public record Caller(String id, String tenant) {
   /** Notes who makes the request. */
   static void note(Context context, Key key) {
     context.attribute(ATTRIBUTE, new Caller(key.id(), key.tenant()));
+    Note.of(context).key(key.id());
   }
 }

@@ -17,17 +17,28 @@ import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.surface.CellSize;
 import dev.fillplane.web.json.Json;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What a program needs to know before it calls; shape as in the contract. */
 record Capabilities(
     String version,
+    Optional<Build> build,
     List<String> operations,
     List<QuantityDefault> defaults,
     List<QuantityRange> ranges,
     List<ItemInfo> items,
     List<WorkRate> rates,
     Limits limits) {
+
+  /** What the service was built from. */
+  record Build(String commit, String committedAt) {
+
+    static Optional<Build> told() {
+      return Version.COMMIT.flatMap(
+          commit -> Version.COMMITTED.map(time -> new Build(commit, time)));
+    }
+  }
 
   /** A number with the code of its unit. */
   record UnitValue(double value, String unit) {
@@ -118,6 +129,8 @@ record Capabilities(
   /** How large a request may be. */
   record Limits(
       long bodyBytes,
+      long heldBytes,
+      int deadlineSeconds,
       int nesting,
       int rooms,
       int readings,
@@ -134,7 +147,9 @@ record Capabilities(
   static Capabilities of(Contract contract, Settings settings) {
     Limits limits =
         new Limits(
-            settings.bodyBytes(),
+            settings.largestBody(),
+            settings.capacity().heldBytes(),
+            (int) settings.capacity().deadline().toSeconds(),
             Json.NESTING_LIMIT,
             contract.schema("PlanRequest").at("/properties/rooms/maxItems").asInt(),
             contract.schema("Setup").at("/properties/readings/maxItems").asInt(),
@@ -148,6 +163,7 @@ record Capabilities(
             (int) settings.jobs().kept().toHours());
     return new Capabilities(
         Version.TEXT,
+        Build.told(),
         contract.document().findValuesAsText("operationId"),
         Terms.all().stream()
             .filter(term -> term.usual().isPresent())

@@ -6,7 +6,10 @@ import dev.fillplane.finding.FindingsException;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.web.json.Answer;
 import dev.fillplane.web.json.Json;
+import dev.fillplane.web.watch.Observer;
+import dev.fillplane.web.watch.WorkSize;
 import java.nio.charset.StandardCharsets;
+import java.util.function.Consumer;
 
 /**
  * Takes a body to its answer: held against its schema first, then bound, then answered in the
@@ -15,9 +18,11 @@ import java.nio.charset.StandardCharsets;
 final class Desk {
 
   private final SchemaGate gate;
+  private final Observer observer;
 
-  Desk(SchemaGate gate) {
+  Desk(SchemaGate gate, Observer observer) {
     this.gate = gate;
+    this.observer = observer;
   }
 
   /**
@@ -26,11 +31,15 @@ final class Desk {
    * @throws Refusal if the body does not fit its schema or makes no sense
    */
   <Q> byte[] answer(Calculation<Q> calculation, JsonNode tree) {
-    return answer(calculation, tree, Calculation.Query.NONE);
+    return answer(calculation, tree, Calculation.Query.NONE, size -> {});
   }
 
-  /** The same with query parameters. */
-  <Q> byte[] answer(Calculation<Q> calculation, JsonNode tree, Calculation.Query query) {
+  /** The same with query parameters; tells {@code sized} how large the work was. */
+  <Q> byte[] answer(
+      Calculation<Q> calculation,
+      JsonNode tree,
+      Calculation.Query query,
+      Consumer<WorkSize> sized) {
     Refusal.ifAny(gate.faults(calculation.schema(), tree));
     UnitSystem units = Body.units(tree);
     Q request = read(tree, calculation.request(), units);
@@ -38,7 +47,10 @@ final class Desk {
       Object answer =
           calculation
               .work()
-              .answer(request, new Calculation.Caller(units, Body.digest(tree), query));
+              .answer(request, new Calculation.Caller(units, tree, query));
+      WorkSize size = WorkSize.of(request, answer);
+      observer.computed(size);
+      sized.accept(size);
       return bytes(answer, units);
     } catch (FindingsException e) {
       throw Refusal.of(e, units);

@@ -1,5 +1,6 @@
 package dev.fillplane.web;
 
+import dev.fillplane.web.watch.Note;
 import io.javalin.http.Context;
 import java.util.Optional;
 import java.util.function.Function;
@@ -10,7 +11,9 @@ record Endpoint<Q>(Calculation<Q> calculation, Desk desk, Intake intake) {
   void handle(Context context) {
     Accepted.check(context, calculation.mediaType());
     Calculation.Query query = name -> Optional.ofNullable(context.queryParam(name));
-    Function<byte[], byte[]> work = body -> desk.answer(calculation, Body.parse(body), query);
+    Note note = Note.of(context);
+    Function<byte[], byte[]> work =
+        body -> desk.answer(calculation, Body.parse(body), query, note::size);
     if (Operations.light().contains(calculation.path())) {
       intake.answerLight(context, contentType(), work);
     } else {

@@ -4,13 +4,18 @@ import java.util.Map;
 import java.util.concurrent.atomic.AtomicLong;
 
 /**
- * Bounds the bytes of all bodies that are held at once. Counted as they arrive, so that nobody
- * keeps room by only announcing a large body. Safe to share.
+ * Bounds the bytes of large bodies that are held at once. Counted as they arrive, so that nobody
+ * keeps room by only announcing a large body. The first bytes of each are free: what is small is
+ * never refused because others send much. Safe to share.
  */
 final class HeldBytes {
 
+  /** What of each body does not count. */
+  static final int FREE_BYTES = 16_384;
+
   private final long most;
   private final AtomicLong held = new AtomicLong();
+  private final AtomicLong counted = new AtomicLong();
 
   HeldBytes(long most) {
     this.most = most;
@@ -27,17 +32,25 @@ final class HeldBytes {
      * @throws Refusal if there is none
      */
     void add(int bytes) {
-      if (held.addAndGet(bytes) > most) {
-        held.addAndGet(-bytes);
+      long before = own.getAndAdd(bytes);
+      long more = beyond(before + bytes) - beyond(before);
+      held.addAndGet(bytes);
+      if (counted.addAndGet(more) > most && more > 0) {
+        free();
         throw full();
       }
-      own.addAndGet(bytes);
     }
 
     /** Gives all of it back. */
     void free() {
-      held.addAndGet(-own.getAndSet(0));
+      long bytes = own.getAndSet(0);
+      held.addAndGet(-bytes);
+      counted.addAndGet(-beyond(bytes));
     }
+  }
+
+  private static long beyond(long bytes) {
+    return Math.max(0, bytes - FREE_BYTES);
   }
 
   Share share() {

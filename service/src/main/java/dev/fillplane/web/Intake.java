@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.eclipse.jetty.io.EndPoint;
 
 /**
  * Takes the body of a request to its answer. Light work is done by the thread of the request; heavy
@@ -14,6 +15,8 @@ final class Intake {
 
   /** A body above this is heavy whatever is asked: reading it alone takes a while. */
   static final int LIGHT_BYTES = 100_000;
+
+  private static final long NEVER = 0;
 
   private final Bodies bodies;
   private final Lane lane;
@@ -35,7 +38,9 @@ final class Intake {
     Body.check(context, wanted);
     Bodies.Arriving body = bodies.begin(context);
     context.future(
-        () -> compute(body, work).thenCompose(answer -> sending.send(context, type, answer)));
+        () ->
+            compute(context, body, work)
+                .thenCompose(answer -> sending.send(context, type, answer)));
   }
 
   /** The same for work that is light, as long as its body is. */
@@ -54,7 +59,7 @@ final class Intake {
                     bytes ->
                         bytes.length <= LIGHT_BYTES
                             ? CompletableFuture.completedFuture(work.apply(bytes))
-                            : inLane(body, bytes, work))
+                            : inLane(context, body, bytes, work))
                 .thenCompose(answer -> sending.send(context, type, answer)));
   }
 
@@ -68,17 +73,28 @@ final class Intake {
 
   /** What {@code work} makes of the body of a request, in a place. */
   <T> CompletableFuture<T> compute(Context context, Function<byte[], T> work) {
-    return compute(bodies.begin(context), work);
+    return compute(context, bodies.begin(context), work);
   }
 
-  private <T> CompletableFuture<T> compute(Bodies.Arriving body, Function<byte[], T> work) {
-    return bodies.rest(body.reading()).thenCompose(bytes -> inLane(body, bytes, work));
+  private <T> CompletableFuture<T> compute(
+      Context context, Bodies.Arriving body, Function<byte[], T> work) {
+    return bodies.rest(body.reading()).thenCompose(bytes -> inLane(context, body, bytes, work));
   }
 
-  /** The bytes are held until the work is done; the request may take longer. */
+  /**
+   * The bytes are held until the work is done; the request may take longer. Its connection stands
+   * still meanwhile, and that is no reason to close it.
+   */
   private <T> CompletableFuture<T> inLane(
-      Bodies.Arriving body, byte[] bytes, Function<byte[], T> work) {
-    return lane.submit(bytes.length, () -> work.apply(bytes))
-        .whenComplete((result, failure) -> body.share().free());
+      Context context, Bodies.Arriving body, byte[] bytes, Function<byte[], T> work) {
+    CompletableFuture<T> result = lane.submit(bytes.length, () -> work.apply(bytes));
+    EndPoint connection = Connections.of(context);
+    long usual = connection.getIdleTimeout();
+    connection.setIdleTimeout(NEVER);
+    return result.whenComplete(
+        (answer, failure) -> {
+          connection.setIdleTimeout(usual);
+          body.share().free();
+        });
   }
 }

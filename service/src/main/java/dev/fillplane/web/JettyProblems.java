@@ -2,8 +2,8 @@ package dev.fillplane.web;
 
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.web.json.Json;
+import dev.fillplane.web.watch.Note;
 import java.nio.ByteBuffer;
-import java.util.UUID;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
@@ -14,10 +14,13 @@ final class JettyProblems implements Request.Handler {
 
   @Override
   public boolean handle(Request request, Response response, Callback callback) {
-    Problem problem = problem(response.getStatus()).forRequest(UUID.randomUUID().toString());
+    Note note = Note.of(request);
+    Problem problem = problem(response.getStatus()).forRequest(note);
+    note.problem(problem.kind());
     response.setStatus(problem.status());
     response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problems.MEDIA_TYPE);
-    response.getHeaders().put(RequestIds.HEADER, problem.requestId().orElseThrow());
+    response.getHeaders().put(RequestIds.HEADER, note.id());
+    response.getHeaders().put(RequestIds.TRACE, note.trace().parent());
     if (problem.status() == 503) {
       response.getHeaders().put(HttpHeader.RETRY_AFTER, "5");
     }

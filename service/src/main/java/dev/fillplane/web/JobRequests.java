@@ -2,6 +2,7 @@ package dev.fillplane.web;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.fillplane.job.JobOwner;
 import dev.fillplane.job.JobStatus;
 import dev.fillplane.job.Jobs;
 import dev.fillplane.job.KeyConflict;
@@ -10,6 +11,7 @@ import dev.fillplane.job.TakenJob;
 import dev.fillplane.job.WebhookTargets;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.web.json.Json;
+import dev.fillplane.web.watch.Note;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.util.Map;
@@ -106,7 +108,9 @@ final class JobRequests {
   }
 
   private void take(Context context, Wish wish) {
-    TakenJob taken = take(Caller.of(context).tenant(), wish.key(), wish.job());
+    JobOwner owner =
+        new JobOwner(Caller.of(context).tenant(), Optional.of(Note.of(context).trace()));
+    TakenJob taken = take(owner, wish.key(), wish.job());
     context
         .status(202)
         .header("Location", PATH + "/" + taken.id())
@@ -118,7 +122,7 @@ final class JobRequests {
     }
   }
 
-  private TakenJob take(String caller, Optional<Keyed> key, JobBody job) {
+  private TakenJob take(JobOwner caller, Optional<Keyed> key, JobBody job) {
     try {
       return jobs.accept(caller, job.terms(), job.units(), key, JobRequests::told);
     } catch (KeyConflict e) {

@@ -12,6 +12,7 @@ record LineProblem(
     int status,
     String detail,
     Optional<String> requestId,
+    Optional<String> traceId,
     List<Problem.Fault> errors,
     OptionalInt more) {
 
@@ -23,6 +24,7 @@ record LineProblem(
         problem.status(),
         problem.detail(),
         problem.requestId(),
+        problem.traceId(),
         problem.errors(),
         problem.more());
   }

@@ -1,5 +1,6 @@
 package dev.fillplane.web;
 
+import dev.fillplane.web.watch.RequestLines;
 import io.javalin.config.JavalinConfig;
 import java.util.concurrent.ScheduledExecutorService;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -22,16 +23,19 @@ final class Listening {
    */
   static final int THREADS = 200;
 
+  /** How long a connection may be quiet. */
+  static final long IDLE_MILLIS = 10_000;
+
   private static final int LEAST_THREADS = 8;
-  private static final long IDLE_MILLIS = 10_000;
   private static final int THREAD_IDLE_MILLIS = 60_000;
 
   private Listening() {}
 
-  static void set(JavalinConfig config, Settings settings, ScheduledExecutorService watch) {
+  static void set(
+      JavalinConfig config, Settings settings, ScheduledExecutorService watch, RequestLines lines) {
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
-    config.http.maxRequestSize = settings.bodyBytes();
+    config.http.maxRequestSize = settings.largestBody();
     config.http.prefer405over404 = true;
     config.http.generateEtags = false;
     config.jetty.threadPool = new QueuedThreadPool(THREADS, LEAST_THREADS, THREAD_IDLE_MILLIS);
@@ -40,6 +44,7 @@ final class Listening {
           jetty.setStopTimeout(settings.stopping().end().toMillis());
           jetty.insertHandler(new GracefulHandler());
           jetty.setErrorHandler(new JettyProblems());
+          jetty.setRequestLog(lines);
           jetty.addBean(new NetworkConnectionLimit(CONNECTIONS, jetty));
         });
     config.jetty.addConnector((jetty, unused) -> connector(jetty, settings, watch));

@@ -3,6 +3,7 @@ package dev.fillplane.web;
 import dev.fillplane.openapi.Contract;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.web.json.Json;
+import dev.fillplane.web.watch.Observer;
 
 /** Plans without a server: the same answers as {@code POST /v1/plans}, byte for byte. */
 public final class PlanDesk {
@@ -13,7 +14,7 @@ public final class PlanDesk {
   /** Reads the contract; keep one. */
   public PlanDesk() {
     calculations = new Calculations();
-    desk = new Desk(new SchemaGate(Contract.load(), calculations.schemas()));
+    desk = new Desk(new SchemaGate(Contract.load(), calculations.schemas()), Observer.NONE);
   }
 
   PlanDesk(Calculations calculations, Desk desk) {

@@ -2,6 +2,8 @@ package dev.fillplane.web;
 
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.web.json.Json;
+import dev.fillplane.web.watch.BareFault;
+import dev.fillplane.web.watch.Note;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Optional;
@@ -83,12 +85,12 @@ public final class PlanLines implements AutoCloseable {
     run(in, Optional.empty()).deliver(sink);
   }
 
-  /** The same as part of a request of this id. */
-  LineRun run(InputStream in, Optional<String> requestId) {
-    return new LineRun(in, line -> answer(line, requestId), workers, 2 * places);
+  /** The same as part of the request of a note. */
+  LineRun run(InputStream in, Optional<Note> note) {
+    return new LineRun(in, line -> answer(line, note), workers, 2 * places);
   }
 
-  private Answer answer(LineReader.Line line, Optional<String> requestId) {
+  private Answer answer(LineReader.Line line, Optional<Note> note) {
     try {
       if (line.tooLong()) {
         throw Refusal.of(
@@ -97,19 +99,24 @@ public final class PlanLines implements AutoCloseable {
       }
       return new Answer(line.number(), true, planner.apply(line.text()));
     } catch (Refusal refusal) {
-      return refused(line.number(), refusal.problem(), requestId);
+      return refused(line.number(), refusal.problem(), note);
     } catch (CancellationException e) {
-      return refused(line.number(), PlanStreams.stops(), requestId);
+      return refused(line.number(), PlanStreams.stops(), note);
     } catch (RuntimeException | Error e) {
-      LOG.error("line {} of request {} failed", line.number(), requestId.orElse("none"), e);
+      LOG.atError()
+          .addKeyValue("request", note.map(Note::id).orElse("none"))
+          .addKeyValue("trace", note.map(known -> known.trace().id()).orElse("none"))
+          .addKeyValue("line", line.number())
+          .setCause(BareFault.of(e))
+          .log("a line failed");
       Problem failed = Problem.of(Problem.Kind.FAILED, "This is a fault of the service.");
-      return refused(line.number(), failed, requestId);
+      return refused(line.number(), failed, note);
     }
   }
 
   /** The answer of a line that has no plan. */
-  static Answer refused(int line, Problem problem, Optional<String> requestId) {
-    Problem told = requestId.map(problem::forRequest).orElse(problem);
+  static Answer refused(int line, Problem problem, Optional<Note> note) {
+    Problem told = note.map(problem::forRequest).orElse(problem);
     byte[] json = Json.bytes(LineProblem.of(line, told), UnitSystem.METRIC);
     return new Answer(line, false, json);
   }

@@ -1,5 +1,6 @@
 package dev.fillplane.web;
 
+import dev.fillplane.web.watch.Note;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.util.Map;
@@ -45,14 +46,14 @@ final class PlanStreams implements AutoCloseable {
   void handle(Context context) throws IOException {
     Accepted.check(context, NDJSON);
     Body.check(context, NDJSON);
-    Optional<String> id = Optional.of(RequestIds.of(context));
-    LineRun run = lines.run(context.req().getInputStream(), id);
+    Optional<Note> note = Optional.of(Note.of(context));
+    LineRun run = lines.run(context.req().getInputStream(), note);
     admit(run);
     EndPoint connection = Connections.of(context);
     long usual = connection.getIdleTimeout();
     connection.setIdleTimeout(idleMillis);
     try {
-      deliver(run, new StreamedAnswers(context), id);
+      deliver(run, new StreamedAnswers(context), note);
     } finally {
       connection.setIdleTimeout(usual);
       open.remove(run);
@@ -68,15 +69,15 @@ final class PlanStreams implements AutoCloseable {
     }
   }
 
-  private static void deliver(LineRun run, StreamedAnswers answers, Optional<String> id) {
+  private static void deliver(LineRun run, StreamedAnswers answers, Optional<Note> note) {
     try {
-      deliverAll(run, answers, id);
+      deliverAll(run, answers, note);
     } catch (IOException e) {
-      LOG.debug("the caller of request {} is gone", id.orElseThrow(), e);
+      LOG.debug("the caller of request {} is gone", note.orElseThrow().id(), e);
     }
   }
 
-  private static void deliverAll(LineRun run, StreamedAnswers answers, Optional<String> id)
+  private static void deliverAll(LineRun run, StreamedAnswers answers, Optional<Note> note)
       throws IOException {
     try {
       run.deliver(answers);
@@ -84,7 +85,7 @@ final class PlanStreams implements AutoCloseable {
       if (!answers.begun()) {
         throw new Refusal(why(e.getCause()), Map.of());
       }
-      answers.accept(PlanLines.refused(e.line(), why(e.getCause()), id));
+      answers.accept(PlanLines.refused(e.line(), why(e.getCause()), note));
     }
     answers.end();
   }

@@ -3,8 +3,10 @@ package dev.fillplane.web;
 import dev.fillplane.finding.Finding;
 import dev.fillplane.finding.Place;
 import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.trace.Trace;
 import dev.fillplane.web.json.Sentences;
 import dev.fillplane.web.json.Words;
+import dev.fillplane.web.watch.Note;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -17,6 +19,7 @@ import java.util.OptionalInt;
  * @param status the HTTP status
  * @param detail what happened here
  * @param requestId id of the request, to ask about
+ * @param traceId id of the trace that the request is part of
  * @param errors every finding, the first {@link #SHOWN}
  * @param more how many findings are not shown
  */
@@ -26,11 +29,14 @@ public record Problem(
     int status,
     String detail,
     Optional<String> requestId,
+    Optional<String> traceId,
     List<Fault> errors,
     OptionalInt more) {
 
   /** How many findings a problem shows. */
   public static final int SHOWN = 100;
+
+  private static final String TYPES = "urn:fillplane:problem:";
 
   /** One finding of a problem. */
   public record Fault(String code, String pointer, String detail) {
@@ -57,17 +63,30 @@ public record Problem(
   static Problem of(Kind kind, String detail, List<Fault> errors) {
     int hidden = errors.size() - SHOWN;
     return new Problem(
-        "urn:fillplane:problem:" + kind.word(),
+        TYPES + kind.word(),
         kind.title(),
         kind.status(),
         detail,
+        Optional.empty(),
         Optional.empty(),
         errors.subList(0, Math.min(SHOWN, errors.size())),
         hidden > 0 ? OptionalInt.of(hidden) : OptionalInt.empty());
   }
 
-  Problem forRequest(String id) {
-    return new Problem(type, title, status, detail, Optional.of(id), errors, more);
+  /** The same as it ends a request. */
+  Problem forRequest(String id, Trace trace) {
+    return new Problem(
+        type, title, status, detail, Optional.of(id), Optional.of(trace.id()), errors, more);
+  }
+
+  /** The same as it ends the request of a note. */
+  Problem forRequest(Note note) {
+    return forRequest(note.id(), note.trace());
+  }
+
+  /** The kind in a word. */
+  String kind() {
+    return type.substring(TYPES.length());
   }
 
   /** The kinds of problem that the service can answer. */

@@ -2,7 +2,10 @@ package dev.fillplane.web;
 
 import dev.fillplane.job.StoreException;
 import dev.fillplane.quantity.UnitSystem;
+import dev.fillplane.trace.Trace;
 import dev.fillplane.web.json.Json;
+import dev.fillplane.web.watch.BareFault;
+import dev.fillplane.web.watch.Note;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
@@ -10,9 +13,11 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.slf4j.event.Level;
 
 /** Turns everything that ends a request early into a problem document. */
 final class Problems {
@@ -39,16 +44,19 @@ final class Problems {
   /** The context is gone by now, and with it the request id; the headers are still there. */
   private static void outOfResources(HttpServletResponse response, Error error) {
     String id = response.getHeader(RequestIds.HEADER);
-    LOG.error("request {} ran out of resources", id, error);
+    Trace trace =
+        Trace.of(Optional.ofNullable(response.getHeader(RequestIds.TRACE)), Optional.empty());
+    log(Level.ERROR, id, trace, error, "the request ran out of resources");
     Problem problem =
         Problem.of(Problem.Kind.FAILED, "The service ran out of resources; make the job smaller.");
-    byte[] body = Json.bytes(id == null ? problem : problem.forRequest(id), UnitSystem.METRIC);
+    byte[] body =
+        Json.bytes(id == null ? problem : problem.forRequest(id, trace), UnitSystem.METRIC);
     response.setStatus(problem.status());
     response.setContentType(MEDIA_TYPE);
     try {
       response.getOutputStream().write(body);
     } catch (IOException e) {
-      LOG.debug("the caller of request {} is gone", id, e);
+      log(Level.DEBUG, id, trace, e, "the caller is gone");
     }
   }
 
@@ -75,13 +83,19 @@ final class Problems {
   }
 
   private static void noStore(StoreException e, Context context) {
-    LOG.error("request {} found no store of jobs", RequestIds.of(context), e);
+    Note note = Note.of(context);
+    // The store's words are its own, and tell who runs it what to do.
+    LOG.atError()
+        .addKeyValue("request", note.id())
+        .addKeyValue("trace", note.trace().id())
+        .setCause(e)
+        .log("the request found no store of jobs");
     write(context, Problem.of(Problem.Kind.NO_STORE, e.getMessage()), Map.of("Retry-After", "5"));
   }
 
   /** The body stopped, or its chunks are none; only the connection throws this. */
   private static void cutShort(IOException e, Context context) {
-    LOG.debug("the body of request {} was cut short", RequestIds.of(context), e);
+    log(Level.DEBUG, context, e, "the body was cut short");
     write(context, Problem.of(Problem.Kind.BAD_REQUEST, "The body did not arrive whole."));
   }
 
@@ -98,7 +112,7 @@ final class Problems {
   }
 
   private static void failed(Exception e, Context context) {
-    LOG.error("request {} failed", RequestIds.of(context), e);
+    log(Level.ERROR, context, e, "the request failed");
     write(
         context,
         Problem.of(
@@ -111,10 +125,24 @@ final class Problems {
 
   private static void write(Context context, Problem problem, Map<String, String> headers) {
     headers.forEach(context::header);
-    context.header(RequestIds.HEADER, RequestIds.of(context));
+    Note note = Note.of(context);
+    note.problem(problem.kind());
+    RequestIds.tell(context);
     context
         .status(problem.status())
         .contentType(MEDIA_TYPE)
-        .result(Json.bytes(problem.forRequest(RequestIds.of(context)), UnitSystem.METRIC));
+        .result(Json.bytes(problem.forRequest(note), UnitSystem.METRIC));
+  }
+
+  private static void log(Level level, Context context, Throwable fault, String what) {
+    log(level, RequestIds.of(context), Note.of(context).trace(), fault, what);
+  }
+
+  private static void log(Level level, String id, Trace trace, Throwable fault, String what) {
+    LOG.atLevel(level)
+        .addKeyValue("request", id)
+        .addKeyValue("trace", trace.id())
+        .setCause(BareFault.of(fault))
+        .log(what);
   }
 }

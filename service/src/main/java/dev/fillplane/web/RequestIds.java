@@ -1,32 +1,35 @@
 package dev.fillplane.web;
 
+import dev.fillplane.web.watch.Note;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
-import java.util.UUID;
 
-/** Gives each request an id, the caller's own where it is a plain word. */
+/**
+ * Tells each request its id and its trace, as the draft of Trace Context's next level has it for
+ * answers; and notes which path took it.
+ */
 final class RequestIds {
 
-  static final String HEADER = "X-Request-Id";
-
-  private static final String ATTRIBUTE = "fillplane.requestId";
-  private static final String PLAIN = "[A-Za-z0-9._-]{1,64}";
+  static final String HEADER = Note.ID;
+  static final String TRACE = "traceresponse";
 
   private RequestIds() {}
 
   static void handle(JavalinConfig config) {
-    config.routes.before(context -> context.header(HEADER, of(context)));
+    config.routes.before(RequestIds::tell);
+    config.routes.beforeMatched(
+        context -> Note.of(context).route(context.endpoints().matchedHttpEndpoint().path));
+  }
+
+  /** Tells the ids with the answer. */
+  static void tell(Context context) {
+    Note note = Note.of(context);
+    context.header(HEADER, note.id());
+    context.header(TRACE, note.trace().parent());
   }
 
   /** The id of the request. */
   static String of(Context context) {
-    String known = context.attribute(ATTRIBUTE);
-    if (known != null) {
-      return known;
-    }
-    String told = context.header(HEADER);
-    String id = told != null && told.matches(PLAIN) ? told : UUID.randomUUID().toString();
-    context.attribute(ATTRIBUTE, id);
-    return id;
+    return Note.of(context).id();
   }
 }

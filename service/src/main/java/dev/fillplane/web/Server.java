@@ -2,6 +2,8 @@ package dev.fillplane.web;
 
 import dev.fillplane.job.Jobs;
 import dev.fillplane.openapi.Contract;
+import dev.fillplane.web.watch.Observer;
+import dev.fillplane.web.watch.RequestLines;
 import io.github.bucket4j.TimeMeter;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -9,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 
 /** The running service. */
 public final class Server implements AutoCloseable {
@@ -25,27 +27,28 @@ public final class Server implements AutoCloseable {
   private final Jobs jobs;
   private final AtomicBoolean ready = new AtomicBoolean();
 
-  private Server(Settings settings, Consumer<JavalinConfig> more) {
+  private Server(Settings settings, Observer observer, BiConsumer<JavalinConfig, Intake> more) {
     this.settings = settings;
     Contract contract = Contract.load();
     Calculations calculations = new Calculations();
     SchemaGate gate = new SchemaGate(contract, schemas(calculations));
-    Desk desk = new Desk(gate);
+    Desk desk = new Desk(gate, observer);
     PlanDesk planDesk = new PlanDesk(calculations, desk);
-    warmUp = new WarmUp(contract, planDesk);
+    warmUp = new WarmUp(contract, new PlanDesk(calculations, new Desk(gate, Observer.NONE)));
     lane = new Lane(settings.capacity(), watch);
-    bodies = new Bodies(settings.bodyBytes(), settings.capacity(), settings.pace(), watch);
+    bodies = new Bodies(settings.largestBody(), settings.capacity(), settings.pace(), watch);
     Intake intake = new Intake(bodies, lane, new Sending(settings.pace(), watch));
     lines =
         new PlanLines(
             line -> lane.inTurn(line.length, () -> planDesk.answer(line)),
             settings.capacity().places());
     streams = new PlanStreams(lines);
-    jobs = new Jobs(settings.jobs(), new UnitDesk(desk, lane));
+    jobs = new Jobs(settings.jobs().withWatch(observer), new UnitDesk(desk, lane));
+    tell(observer);
     javalin =
         Javalin.create(
             config -> {
-              Listening.set(config, settings, watch);
+              Listening.set(config, settings, watch, new RequestLines(observer));
               guard(config, settings, contract);
               for (Calculation<?> calculation : calculations.all()) {
                 Endpoint<?> endpoint = new Endpoint<>(calculation, desk, intake);
@@ -59,8 +62,18 @@ public final class Server implements AutoCloseable {
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
               Pages.handle(config, contract);
-              more.accept(config);
+              more.accept(config, intake);
             });
+  }
+
+  /** Numbers that are asked for when somebody looks. */
+  private void tell(Observer observer) {
+    observer.gauge("fillplane.heavy.running", "Heavy work that runs", lane::running);
+    observer.gauge("fillplane.heavy.waiting", "Heavy work that waits for a place", lane::waiting);
+    observer.gauge("fillplane.heavy.room", "Requests more that would be taken", lane::room);
+    observer.gauge("fillplane.streams.open", "Streams that are answered", streams::open);
+    observer.gauge(
+        "fillplane.job.units.waiting", "Units of jobs that are not answered yet", jobs::waiting);
   }
 
   /** What happens to every request, whatever it asks. */
@@ -99,13 +112,23 @@ public final class Server implements AutoCloseable {
    * @throws RuntimeException if the port is taken
    */
   public static Server start(Settings settings) {
-    return start(settings, config -> {});
+    return start(settings, Observer.NONE);
+  }
+
+  /** The same, with somebody who hears what it does. */
+  public static Server start(Settings settings, Observer observer) {
+    return start(settings, observer, (config, intake) -> {});
   }
 
   /** The same with more operations behind the same guards. */
-  static Server start(Settings settings, Consumer<JavalinConfig> more) {
+  static Server start(Settings settings, BiConsumer<JavalinConfig, Intake> more) {
+    return start(settings, Observer.NONE, more);
+  }
+
+  private static Server start(
+      Settings settings, Observer observer, BiConsumer<JavalinConfig, Intake> more) {
     settings.access().check(settings.host());
-    Server server = new Server(settings, more);
+    Server server = new Server(settings, observer, more);
     server.javalin.start();
     server.warmUp.run();
     server.ready.set(true);

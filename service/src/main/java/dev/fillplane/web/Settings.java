@@ -9,7 +9,7 @@ import java.nio.file.Path;
  *
  * @param host address to listen on
  * @param port port to listen on; 0 for any free one
- * @param bodyBytes largest body
+ * @param bodyBytes largest body, where the memory bears it
  * @param capacity how much heavy work is taken at once
  * @param pace how slow callers may be
  * @param stopping how it ends
@@ -47,6 +47,11 @@ public record Settings(
         0,
         Access.local(),
         jobs);
+  }
+
+  /** The largest body that is taken: no more than may be held of all together. */
+  long largestBody() {
+    return Math.min(bodyBytes, capacity.heldBytes());
   }
 
   /** The same with another largest body. */

@@ -45,13 +45,18 @@ final class SlowHeads implements Connection.Listener {
     connections.remove(connection);
   }
 
+  /** The answer of a stream begins before its body ends; it is given more time, and so known. */
+  private static boolean streams(Connection connection) {
+    return connection.getEndPoint().getIdleTimeout() > Listening.IDLE_MILLIS;
+  }
+
   private void look() {
     connections.forEach(this::look);
   }
 
   private void look(Connection connection, Quiet seen) {
     long messages = connection.getMessagesIn();
-    boolean answering = messages > connection.getMessagesOut();
+    boolean answering = messages > connection.getMessagesOut() || streams(connection);
     long bytes = connection.getBytesIn();
     long now = System.nanoTime();
     if (answering || messages != seen.messages() || bytes == seen.bytes()) {

@@ -1,5 +1,6 @@
 package dev.fillplane.web;
 
+import dev.fillplane.web.watch.Note;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -33,6 +34,7 @@ final class StreamedAnswers implements PlanLines.Sink {
     out.write(answer.json());
     out.write('\n');
     out.flush();
+    Note.of(context).line();
   }
 
   /** Nothing more comes. */

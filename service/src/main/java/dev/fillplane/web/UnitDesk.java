@@ -8,6 +8,7 @@ import dev.fillplane.plan.PlanRequest;
 import dev.fillplane.plan.PlannedUnit;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.web.json.Json;
+import dev.fillplane.web.watch.BareFault;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.slf4j.Logger;
@@ -39,7 +40,7 @@ record UnitDesk(Desk desk, Lane lane) implements UnitPlanner {
       throw e;
     } catch (RuntimeException | StackOverflowError e) {
       // It would fail the same way next time, and the other units must not wait for it.
-      LOG.error("a unit of a job failed", e);
+      LOG.error("a unit of a job failed", BareFault.of(e));
       return problem(
           Problem.of(Problem.Kind.FAILED, "This is a fault of the service; its log knows more."));
     }

@@ -45,6 +45,11 @@ final class JarService implements AutoCloseable {
     return start(Map.of(), "--data", data.toString());
   }
 
+  /** The same with variables of its own. */
+  static JarService on(Path data, Map<String, String> environment) throws IOException {
+    return start(environment, "--data", data.toString());
+  }
+
   /** Starts one with jobs in a database. */
   static JarService on(String database) throws IOException {
     return start(Map.of("FILLPLANE_DATABASE_URL", database));

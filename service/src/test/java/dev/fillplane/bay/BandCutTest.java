@@ -42,8 +42,7 @@ class BandCutTest {
     double from = row == 0 ? box.getMinX() - 1 : line(part, row, count);
     double to = row == count - 1 ? box.getMaxX() + 1 : line(part, row + 1, count);
     return Overlay.common(
-        part,
-        GEOMETRY.toGeometry(new Envelope(from, to, box.getMinY() - 1, box.getMaxY() + 1)));
+        part, GEOMETRY.toGeometry(new Envelope(from, to, box.getMinY() - 1, box.getMaxY() + 1)));
   }
 
   @Test

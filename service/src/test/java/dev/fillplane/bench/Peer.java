@@ -54,8 +54,7 @@ final class Peer implements AutoCloseable {
     if (line == null) {
       throw new IOException("the script ended; does python3 have NumPy and SciPy?");
     }
-    double[] told =
-        Arrays.stream(line.split(" ", -1)).mapToDouble(Double::parseDouble).toArray();
+    double[] told = Arrays.stream(line.split(" ", -1)).mapToDouble(Double::parseDouble).toArray();
     double[] cpu = new double[times];
     double[] clock = new double[times];
     for (int i = 0; i < times; i++) {

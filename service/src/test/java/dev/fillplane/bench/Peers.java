@@ -20,8 +20,15 @@ public final class Peers {
       ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
 
   private final Peer peer;
+  private volatile double kept;
   private final Table times =
-      Table.of("", "CPU here, ms", "CPU of the peer, ms", "clock here", "clock of the peer", "answers differ by");
+      Table.of(
+          "",
+          "CPU here, ms",
+          "CPU of the peer, ms",
+          "clock here",
+          "clock of the peer",
+          "answers differ by");
   private final Table goals = Table.of("goal", "measured", "wanted", "");
 
   private Peers(Peer peer) {
@@ -51,8 +58,7 @@ public final class Peers {
   private void kriging(int readings) throws IOException {
     KrigingCase floor = new KrigingCase(readings);
     String name = "kriging-" + readings;
-    double[] spots =
-        joined(floor.spots().x(), floor.spots().y(), floor.spots().elevation());
+    double[] spots = joined(floor.spots().x(), floor.spots().y(), floor.spots().elevation());
     peer.leave(
         name,
         new double[] {KrigingCase.VARIANCE},
@@ -81,7 +87,8 @@ public final class Peers {
             floor::meanElevation,
             new int[] {warmUp, rounds, 1},
             2e-5);
-    goals.atLeast("SciPy linear against " + Table.figures(readings) + " readings", 1 / share, 4, "");
+    goals.atLeast(
+        "SciPy linear against " + Table.figures(readings) + " readings", 1 / share, 4, "");
   }
 
   private void straightedge() throws IOException {
@@ -116,7 +123,7 @@ public final class Peers {
       String name, String what, DoubleSupplier work, int[] counts, double tolerance)
       throws IOException {
     for (int i = 0; i < counts[0]; i++) {
-      work.getAsDouble();
+      kept = work.getAsDouble();
     }
     Timed[] here = new Timed[counts[1]];
     Timed[] there = new Timed[counts[1]];

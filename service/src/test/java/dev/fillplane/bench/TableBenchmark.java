@@ -36,7 +36,8 @@ public class TableBenchmark {
   public void prepare() {
     InventedFloor floor = new InventedFloor(40, 25, ROWS);
     StringBuilder text = new StringBuilder(30 * ROWS);
-    text.append("{\"units\":\"metric\",\"rooms\":[{\"id\":\"hall\",\"outline\":{\"type\":\"Polygon\",");
+    text.append(
+        "{\"units\":\"metric\",\"rooms\":[{\"id\":\"hall\",\"outline\":{\"type\":\"Polygon\",");
     text.append("\"coordinates\":[[[0,0],[40,0],[40,25],[0,25],[0,0]]]}}],");
     text.append("\"survey\":{\"table\":{\"columns\":[\"x\",\"y\",\"reading\"],\"values\":[");
     for (int i = 0; i < ROWS; i++) {

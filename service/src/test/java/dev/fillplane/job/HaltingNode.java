@@ -22,7 +22,8 @@ final class HaltingNode {
           org.flywaydb.core.Flyway.class,
           com.github.kagkarlsson.scheduler.Scheduler.class,
           org.slf4j.Logger.class,
-          org.slf4j.simple.SimpleServiceProvider.class,
+          ch.qos.logback.classic.Logger.class,
+          ch.qos.logback.core.Context.class,
           com.fasterxml.jackson.databind.ObjectMapper.class,
           com.fasterxml.jackson.core.JsonParser.class,
           com.fasterxml.jackson.annotation.JsonProperty.class,
@@ -42,7 +43,8 @@ final class HaltingNode {
             JobSettings.KEPT,
             Duration.ofSeconds(1),
             Clock.systemUTC(),
-            WebhookSettings.usual());
+            WebhookSettings.usual(),
+            JobWatch.NONE);
     Jobs jobs = new Jobs(settings, CountingPlanner.held());
     String id = JobsSuite.accept(jobs, JobsSuite.units(5));
     System.out.print(id);

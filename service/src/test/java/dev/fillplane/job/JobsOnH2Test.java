@@ -30,7 +30,9 @@ class JobsOnH2Test extends JobsSuite {
     Jobs broken = node(CountingPlanner.free(), Clock.systemUTC(), 0);
     assertThrows(
         IllegalArgumentException.class,
-        () -> broken.accept("me", USUAL, units(1), Optional.empty(), status -> new byte[0]));
+        () ->
+            broken.accept(
+                JobOwner.of("me"), USUAL, units(1), Optional.empty(), status -> new byte[0]));
     Path file = folder.resolve("jobs.mv.db");
     try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
       assertNotNull(channel.tryLock());

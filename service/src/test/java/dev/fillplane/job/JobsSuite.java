@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.net.httpserver.HttpServer;
+import dev.fillplane.trace.Trace;
 import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -44,7 +45,13 @@ abstract class JobsSuite {
   Jobs node(UnitPlanner planner, Clock clock, int threads) {
     JobSettings settings =
         new JobSettings(
-            store(), threads, JobSettings.KEPT, Duration.ofMillis(250), clock, webhooks());
+            store(),
+            threads,
+            JobSettings.KEPT,
+            Duration.ofMillis(250),
+            clock,
+            webhooks(),
+            JobWatch.NONE);
     Jobs jobs = new Jobs(settings, planner);
     nodes.add(jobs);
     return jobs;
@@ -74,12 +81,13 @@ abstract class JobsSuite {
   }
 
   static String accept(Jobs jobs, List<UnitRequest> units) {
-    return jobs.accept("me", USUAL, units, Optional.empty(), status -> new byte[0]).id();
+    return jobs.accept(JobOwner.of("me"), USUAL, units, Optional.empty(), status -> new byte[0])
+        .id();
   }
 
   static TakenJob accept(Jobs jobs, String caller, String key, String digest) {
     return jobs.accept(
-        caller,
+        JobOwner.of(caller),
         USUAL,
         units(2),
         Optional.of(new Keyed(key, digest)),
@@ -227,7 +235,7 @@ abstract class JobsSuite {
         CompletableFuture.supplyAsync(
             () ->
                 jobs.accept(
-                    "me",
+                    JobOwner.of("me"),
                     USUAL,
                     units(2),
                     key,
@@ -252,7 +260,8 @@ abstract class JobsSuite {
       Sweeper sweeper = new Sweeper(database, clock);
       JobStore jobs = new JobStore(database, tasks, sweeper, clock, JobSettings.KEPT);
       String id =
-          jobs.accept("me", USUAL, units(1), Optional.empty(), status -> new byte[0]).id();
+          jobs.accept(JobOwner.of("me"), USUAL, units(1), Optional.empty(), status -> new byte[0])
+              .id();
       UnitAnswer answer = new UnitAnswer(new byte[] {'{', '}'}, Optional.empty());
       database.change(
           connection -> {
@@ -310,7 +319,7 @@ abstract class JobsSuite {
         CompletableFuture.supplyAsync(
             () ->
                 jobs.accept(
-                    "me",
+                    JobOwner.of("me"),
                     USUAL,
                     units(2),
                     Optional.of(new Keyed("key", "body")),
@@ -348,7 +357,7 @@ abstract class JobsSuite {
         IllegalStateException.class,
         () ->
             jobs.accept(
-                "me",
+                JobOwner.of("me"),
                 USUAL,
                 units(3),
                 key,
@@ -429,6 +438,8 @@ abstract class JobsSuite {
   @Test
   void whoIsToldHearsOfTheEnd() throws Exception {
     BlockingQueue<String> heard = new LinkedBlockingQueue<>();
+    BlockingQueue<String> traces = new LinkedBlockingQueue<>();
+    Trace trace = Trace.begin();
     HttpServer receiver = HttpServer.create(new InetSocketAddress("127.0.0.1", 0), 0);
     receiver.createContext(
         "/",
@@ -437,6 +448,7 @@ abstract class JobsSuite {
               new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8);
           boolean first = heard.isEmpty();
           heard.add(exchange.getRequestHeaders().getFirst("webhook-id") + " " + body);
+          traces.add(exchange.getRequestHeaders().getFirst("traceparent").substring(0, 36));
           exchange.sendResponseHeaders(first ? 500 : 204, -1);
           exchange.close();
         });
@@ -447,12 +459,14 @@ abstract class JobsSuite {
       String url = "http://127.0.0.1:" + receiver.getAddress().getPort() + "/told";
       JobTerms terms = new JobTerms(null, null, Optional.of(new WebhookWish(url)));
       List<UnitRequest> units = List.of(unit("one"), unit("bad two"));
-      String id = jobs.accept("me", terms, units, Optional.empty(), status -> new byte[0]).id();
+      JobOwner me = new JobOwner("me", Optional.of(trace));
+      String id = jobs.accept(me, terms, units, Optional.empty(), status -> new byte[0]).id();
       until(() -> heard.size() == 1);
       clock.jump(Duration.ofSeconds(6));
       until(() -> heard.size() == 2);
       String told = heard.take();
       assertEquals(told, heard.take());
+      assertEquals("00-" + trace.id() + "-", traces.take());
       assertTrue(told.startsWith("msg_" + id + " {\"type\":\"job.ended\""), told);
       assertTrue(told.contains("\"state\":\"finished\""), told);
     } finally {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.sun.net.httpserver.HttpsConfigurator;
 import com.sun.net.httpserver.HttpsServer;
 import dev.fillplane.job.Delivery.Outcome;
+import dev.fillplane.trace.Trace;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.InetAddress;
@@ -40,9 +41,17 @@ class WebhookSenderTest {
   private static final Instant NOW = Instant.parse("2026-03-01T10:00:00Z");
   private static final WebhookSecret SECRET =
       WebhookSecret.of("whsec_MfKQ9r8GKYqrTwjUPD8ILPZIo2LaLaSw");
+  private static final Trace TRACE =
+      Trace.of(
+          Optional.of("00-4bf92f3577b34da6a3ce929d0e0e4736-00f067aa0ba902b7-01"),
+          Optional.of("congo=t61rcWkgMzE"));
   private static final WebhookMessage MESSAGE =
       new WebhookMessage(
-          "msg_1", "job.finished", NOW.minusSeconds(60), Map.of("job", "7", "link", "/v1/jobs/7"));
+          "msg_1",
+          "job.finished",
+          NOW.minusSeconds(60),
+          Map.of("job", "7", "link", "/v1/jobs/7"),
+          Optional.of(TRACE));
 
   @Test
   void receiverGetsASignedMessage() throws IOException {
@@ -59,6 +68,8 @@ class WebhookSenderTest {
       has(request, "Content-Type: application/json");
       has(request, "webhook-id: msg_1");
       has(request, "webhook-timestamp: " + NOW.getEpochSecond());
+      assertTrue(request.contains("\r\ntraceparent: 00-" + TRACE.id() + "-"), request);
+      has(request, "tracestate: congo=t61rcWkgMzE");
       has(request, "webhook-signature: " + signature + " " + other);
       assertTrue(
           body.startsWith("{\"type\":\"job.finished\",\"timestamp\":\"2026-03-01T09:59:00Z\""),

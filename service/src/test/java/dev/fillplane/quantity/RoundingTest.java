@@ -46,7 +46,8 @@ class RoundingTest {
   }
 
   private static void check(double value) {
-    double exact = new BigDecimal(value).round(new MathContext(12, RoundingMode.HALF_EVEN)).doubleValue();
+    double exact =
+        new BigDecimal(value).round(new MathContext(12, RoundingMode.HALF_EVEN)).doubleValue();
     if (value == Math.rint(value) && Math.abs(value) < 1e11) {
       exact = value;
     }

@@ -28,7 +28,8 @@ class HostileNamesTest {
     for (int c = 0x7F; c < 0xA0; c++) {
       all.append((char) c);
     }
-    return all.append("\uFFFE\uFFFF\u202A\u202B\u202C\u202D\u202E\u2066\u2067\u2068\u2069\u200E\u200F\u061C")
+    return all.append(
+            "\uFFFE\uFFFF\u202A\u202B\u202C\u202D\u202E\u2066\u2067\u2068\u2069\u200E\u200F\u061C")
         .toString();
   }
 
@@ -48,13 +49,17 @@ class HostileNamesTest {
       assertFalse(new Picture(svg).texts().isEmpty());
     }
     assertClean(ReadPage.html(PLANNED));
-    assertTrue(ReadPage.of(PLANNED).texts("h1").get(0).replaceAll("\\s", "").startsWith("abc</svg>&]]>\"'"));
+    assertTrue(
+        ReadPage.of(PLANNED)
+            .texts("h1")
+            .get(0)
+            .replaceAll("\\s", "")
+            .startsWith("abc</svg>&]]>\"'"));
   }
 
   @Test
   void sheetsTellTheName() throws Exception {
-    byte[] sheet =
-        PourSheet.write(PLANNED.request(), PLANNED.plan(), Paper.A4, ReadPage.WORDING);
+    byte[] sheet = PourSheet.write(PLANNED.request(), PLANNED.plan(), Paper.A4, ReadPage.WORDING);
     try (PDDocument document = Loader.loadPDF(sheet)) {
       assertTrue(document.getDocumentInformation().getTitle().contains("bc</svg>&]]>\"'"));
     }
@@ -77,8 +82,21 @@ class HostileNamesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "=1+1", "+1", "-1", "@a", "\t=1", "\t@a", "\r=1", "\n-1", " =1", "\u00A0=1", "\u200B=1",
-        "\u0000=1", "\uFEFF+1", "\u202E=1", "\uFF1D1"
+        "=1+1",
+        "+1",
+        "-1",
+        "@a",
+        "\t=1",
+        "\t@a",
+        "\r=1",
+        "\n-1",
+        " =1",
+        "\u00A0=1",
+        "\u200B=1",
+        "\u0000=1",
+        "\uFEFF+1",
+        "\u202E=1",
+        "\uFF1D1"
       })
   void formulasAreDefused(String cell) {
     assertTrue(CellText.of(cell).startsWith("'"), cell);

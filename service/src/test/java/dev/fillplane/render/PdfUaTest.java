@@ -26,8 +26,7 @@ class PdfUaTest {
 
   @Test
   void roomsWithPins() throws Exception {
-    assertAccessible(
-        PlannedFloors.of("three", Floors.twoRoomsAndPassage(), UnitSystem.METRIC));
+    assertAccessible(PlannedFloors.of("three", Floors.twoRoomsAndPassage(), UnitSystem.METRIC));
   }
 
   @Test
@@ -59,9 +58,7 @@ class PdfUaTest {
         Foundries.defaultInstance()
             .createParser(new ByteArrayInputStream(sheet), PDFAFlavour.PDFUA_1)) {
       ValidationResult result =
-          Foundries.defaultInstance()
-              .createValidator(PDFAFlavour.PDFUA_1, false)
-              .validate(parser);
+          Foundries.defaultInstance().createValidator(PDFAFlavour.PDFUA_1, false).validate(parser);
       assertTrue(result.getTotalAssertions() > 1000, "checks " + result.getTotalAssertions());
       assertEquals(List.of(), List.copyOf(failures(result)));
     }

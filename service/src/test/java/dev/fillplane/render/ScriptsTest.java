@@ -95,8 +95,7 @@ class ScriptsTest {
 
   private static String text(List<String> names) throws Exception {
     Planned planned = planned(names);
-    byte[] sheet =
-        PourSheet.write(planned.request(), planned.plan(), Paper.A4, ReadPage.WORDING);
+    byte[] sheet = PourSheet.write(planned.request(), planned.plan(), Paper.A4, ReadPage.WORDING);
     try (PDDocument document = Loader.loadPDF(sheet)) {
       return new PDFTextStripper().getText(document);
     }

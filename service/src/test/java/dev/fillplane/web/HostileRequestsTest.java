@@ -186,12 +186,34 @@ class HostileRequestsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "/..", "/../etc/passwd", "/page/../../etc/passwd", "/page/%2e%2e/%2e%2e/etc/passwd",
-        "/page/..%2f..%2fetc/passwd", "/page/%2e%2e%2fetc", "/%2e%2e", "//etc/passwd", "///",
-        "/page/%00", "/page/index.html%00.css", "/docs;a=b/../..", "/page/..;/", "/v1/jobs/..%2f..",
-        "/v1/jobs/%00", "/v1/jobs/a%2fplans", "/v1/jobs//plans", "/v1/jobs/..;/x",
-        "/\\..\\windows", "/%5c..%5c", "/%c0%ae%c0%ae/", "/%zz", "/%", "/page/./x",
-        "/v1/tolerances/..%2f", "http://elsewhere/page", "*", "/v1/%70lains"
+        "/..",
+        "/../etc/passwd",
+        "/page/../../etc/passwd",
+        "/page/%2e%2e/%2e%2e/etc/passwd",
+        "/page/..%2f..%2fetc/passwd",
+        "/page/%2e%2e%2fetc",
+        "/%2e%2e",
+        "//etc/passwd",
+        "///",
+        "/page/%00",
+        "/page/index.html%00.css",
+        "/docs;a=b/../..",
+        "/page/..;/",
+        "/v1/jobs/..%2f..",
+        "/v1/jobs/%00",
+        "/v1/jobs/a%2fplans",
+        "/v1/jobs//plans",
+        "/v1/jobs/..;/x",
+        "/\\..\\windows",
+        "/%5c..%5c",
+        "/%c0%ae%c0%ae/",
+        "/%zz",
+        "/%",
+        "/page/./x",
+        "/v1/tolerances/..%2f",
+        "http://elsewhere/page",
+        "*",
+        "/v1/%70lains"
       })
   void pathsLeadNowhereElse(String path) throws IOException {
     String answer = ask("GET " + path + " HTTP/1.1\r\n" + HOST + "\r\n");
@@ -201,7 +223,8 @@ class HostileRequestsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"TRACE", "CONNECT", "PATCH", "PUT", "DELETE", "OPTIONS", "PROPFIND", "get"})
+  @ValueSource(
+      strings = {"TRACE", "CONNECT", "PATCH", "PUT", "DELETE", "OPTIONS", "PROPFIND", "get"})
   void methodsThatNoPathTakes(String method) throws IOException {
     for (String path : List.of("/v1/plans", "/health/live", "/page/nothing.js", "/")) {
       String answer = ask(method + " " + path + " HTTP/1.1\r\n" + HOST + "X-Secret: s3\r\n\r\n");
@@ -214,8 +237,13 @@ class HostileRequestsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "GET / HTTP/3.0\r\n", "GET / HTTP/0.1\r\n", "GET /\r\n", "GET\r\n", "PRI * HTTP/2.0\r\n",
-        "GET / FTP/1.1\r\n", "\u0016\u0003\u0001\u0002\u0000\u0001\u0000\u0001\u00fc\u0003\u0003\r\n"
+        "GET / HTTP/3.0\r\n",
+        "GET / HTTP/0.1\r\n",
+        "GET /\r\n",
+        "GET\r\n",
+        "PRI * HTTP/2.0\r\n",
+        "GET / FTP/1.1\r\n",
+        "\u0016\u0003\u0001\u0002\u0000\u0001\u0000\u0001\u00fc\u0003\u0003\r\n"
       })
   void otherProtocols(String line) throws IOException {
     String answer = ask(line + HOST + "\r\n");
@@ -289,8 +317,7 @@ class HostileRequestsTest {
         idle.add(RawCall.toTheService());
       }
       assertEquals(200, RunningService.given().get("/health/ready").statusCode());
-      assertEquals(
-          200, RunningService.post("/v1/plans", RunningService.sample()).statusCode());
+      assertEquals(200, RunningService.post("/v1/plans", RunningService.sample()).statusCode());
     } finally {
       for (RawCall call : idle) {
         call.close();

@@ -18,13 +18,13 @@ import org.junit.jupiter.api.Test;
 class InvarianceTest {
 
   /** Where nothing but the order of sums differs. */
-  private static final Tolerance EXACT = new Tolerance(1e-9, 1e-9, 1e-9);
+  private static final Slack EXACT = new Slack(1e-9, 1e-9, 1e-9);
 
   /** Where coordinates lose digits. */
-  private static final Tolerance FAR_OFF = new Tolerance(1e-8, 1e-6, 1e-6);
+  private static final Slack FAR_OFF = new Slack(1e-8, 1e-6, 1e-6);
 
   /** Where the cells lie differently on the floor, and random floors are drawn at other places. */
-  private static final Tolerance OTHER_CELLS = new Tolerance(1e-5, 0.05, 0.25);
+  private static final Slack OTHER_CELLS = new Slack(1e-5, 0.05, 0.25);
 
   /**
    * What may differ.
@@ -33,7 +33,7 @@ class InvarianceTest {
    * @param height in mm
    * @param odds in parts of the spread from p50 to p90
    */
-  private record Tolerance(double relative, double height, double odds) {}
+  private record Slack(double relative, double height, double odds) {}
 
   /** Metric and US answers, relative. */
   private static final double UNITS = 1e-9;
@@ -164,7 +164,7 @@ class InvarianceTest {
 
   // --- how
 
-  private static void same(JsonNode expected, JsonNode actual, Tolerance tolerance) {
+  private static void same(JsonNode expected, JsonNode actual, Slack slack) {
     for (String place :
         List.of(
             "/depth/area",
@@ -179,7 +179,7 @@ class InvarianceTest {
             "/surface/variogram/range",
             "/surface/crossValidation/rmse")) {
       double value = number(expected, place);
-      assertEquals(value, number(actual, place), tolerance.relative() * value, place);
+      assertEquals(value, number(actual, place), slack.relative() * value, place);
     }
     for (String place :
         List.of(
@@ -189,9 +189,9 @@ class InvarianceTest {
             "/depth/deepest/depth",
             "/flatness/before/gap",
             "/flatness/after/gap")) {
-      assertEquals(number(expected, place), number(actual, place), tolerance.height(), place);
+      assertEquals(number(expected, place), number(actual, place), slack.height(), place);
     }
-    sameOdds(expected, actual, tolerance.odds());
+    sameOdds(expected, actual, slack.odds());
     sameProbes(expected, actual);
     sameCounts(expected, actual);
   }

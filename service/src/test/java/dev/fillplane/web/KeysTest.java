@@ -20,6 +20,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.AfterAll;
@@ -46,6 +47,12 @@ class KeysTest {
   private static final NewKey UNKNOWN = make(Scope.CALCULATE, List.of(), OptionalInt.empty());
   private static final List<Key> KEYS =
       List.of(CALCULATE.key(), JOBS.key(), BROWSER.key(), OTHER_SHOP.key(), SLOW.key());
+
+  /** So that two answers can be compared. */
+  private static final Map<String, String> SAME =
+      Map.of(
+          "X-Request-Id", "same",
+          "traceparent", "00-4bf92f3577b34da6a3ce929d0e0e4736-00f067aa0ba902b7-01");
 
   @TempDir private static Path folder;
   private static Path file;
@@ -80,9 +87,9 @@ class KeysTest {
   @Test
   void wrongSecretAndUnknownIdGetTheSameAnswer() {
     String wrong = CALCULATE.text().substring(0, 16) + UNKNOWN.text().substring(16);
-    Response wrongSecret = with(wrong).header("X-Request-Id", "same").get("/v1/methods");
-    Response unknownId = with(UNKNOWN.text()).header("X-Request-Id", "same").get("/v1/methods");
-    Response noKey = with("fp_").header("X-Request-Id", "same").get("/v1/methods");
+    Response wrongSecret = with(wrong).headers(SAME).get("/v1/methods");
+    Response unknownId = with(UNKNOWN.text()).headers(SAME).get("/v1/methods");
+    Response noKey = with("fp_").headers(SAME).get("/v1/methods");
     refused(wrongSecret, 401, "no-key");
     assertEquals(
         "Bearer realm=\"fillplane\", error=\"invalid_token\"",

@@ -47,7 +47,7 @@ class OverloadTest {
   @BeforeEach
   void serve() {
     Capacity one = Capacity.usual().withPlaces(1, 1).withPatience(Duration.ofMinutes(10));
-    server = Server.start(Settings.at("127.0.0.1", 0).withCapacity(one.withHeldBytes(20_000)));
+    server = Server.start(Settings.at("127.0.0.1", 0).withCapacity(one.withHeldBytes(40_000)));
   }
 
   @AfterEach
@@ -137,20 +137,32 @@ class OverloadTest {
     }
   }
 
+  @Test
+  void theLargestBodyIsWhatTheMemoryBears() {
+    assertEquals(
+        40_000,
+        RunningService.given(server).get("/v1/capabilities").<Integer>path("limits.bodyBytes"));
+    assertEquals(
+        40_000,
+        RunningService.given(server).get("/v1/capabilities").<Integer>path("limits.heldBytes"));
+    Refusals.problem(post("/v1/plans", " ".repeat(40_001)), 413, "too-large");
+  }
+
   /** What was announced counts for nothing, what has come counts. */
   @Test
   void bodiesTogetherAreBounded() throws IOException {
     open.countDown();
     String sample = RunningService.sample().toString();
     try (RawCall first = new RawCall(server.port())) {
-      first.send(RawCall.post("/v1/plans", 19_000) + " ".repeat(17_000));
-      until(() -> server.bodies().held() == 17_000);
-      Response refused = post("/v1/plans", sample);
+      first.send(RawCall.post("/v1/plans", 39_900) + " ".repeat(39_000));
+      until(() -> server.bodies().held() == 39_000);
+      Response refused = post("/v1/plans", " ".repeat(33_000) + sample);
       Refusals.problem(refused, 503, "busy");
       assertEquals("5", refused.header("Retry-After"));
       assertTrue(refused.asString().contains("memory"), refused.asString());
-      until(() -> server.bodies().held() == 17_000);
-      first.send(" ".repeat(2_000));
+      assertEquals(200, post("/v1/plans", sample).statusCode(), "what is small is taken");
+      until(() -> server.bodies().held() == 39_000);
+      first.send(" ".repeat(900));
       assertEquals(400, RawCall.status(first.answer()));
     }
     until(() -> server.bodies().held() == 0);

@@ -51,7 +51,10 @@ class SlowCallersTest {
 
   private void lightWorkGoesOn() {
     Response answer =
-        RunningService.to(server).contentType("application/json").body(COUNT).post("/v1/bag-counts");
+        RunningService.to(server)
+            .contentType("application/json")
+            .body(COUNT)
+            .post("/v1/bag-counts");
     assertEquals(200, answer.statusCode(), answer.asString());
   }
 

@@ -375,7 +375,7 @@ class SurveyImportTest {
     try (Server small = Server.start(Settings.at("127.0.0.1", 0).withBodyBytes(100))) {
       Response answer =
           RunningService.to(small)
-              .contentType("text/csv")
+              .contentType("text/csv; charset=utf-8")
               .body(("point,reading\n" + "a,12\n".repeat(50)).getBytes(StandardCharsets.UTF_8))
               .post(PATH);
       assertEquals(413, answer.statusCode());

@@ -46,10 +46,7 @@ final class AmountText {
       return exact(load, system);
     }
     double mass = Load.massPerArea(load);
-    return rounded(mass, Math.abs(mass) < 10 ? 1 : 0)
-        + " kg per m2 ("
-        + exact(load, system)
-        + ")";
+    return rounded(mass, Math.abs(mass) < 10 ? 1 : 0) + " kg per m2 (" + exact(load, system) + ")";
   }
 
   private static String rounded(double value, int decimals) {
