@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.io.ParseException;
@@ -31,13 +30,6 @@ class OverlayTest {
   void nothingLeft() {
     assertEquals(List.of(), Overlay.difference(SQUARE, SQUARE));
     assertEquals(1, Overlay.difference(SQUARE, ELSEWHERE).size());
-  }
-
-  /** The tip of a slanting room is thinner than the lattice is fine. */
-  @Test
-  void tipOfNoArea() throws ParseException {
-    Geometry tip = new WKTReader().read("POLYGON ((0 0, 1 1e-9, 1 -1e-9, 0 0))");
-    assertEquals(List.of(), Overlay.common(tip, SQUARE));
   }
 
   @Test

@@ -62,6 +62,37 @@ class SurveyFieldsTest {
     assertFalse(level.<Map<String, Object>>path("elevations.setups[0]").containsKey("tiltX"));
   }
 
+  /** Ten kilometres are in, a millimetre more is out; of each list the first is told. */
+  @Test
+  void heightsThatAreNoneOfABuilding() {
+    refused(
+        "out-of-range",
+        "#/survey/setups/1/readings/2/reading",
+        survey -> {
+          reading(survey, 1, 1).put("reading", 1e7);
+          reading(survey, 1, 2).put("reading", 1e7 + 1);
+          reading(survey, 1, 3).put("reading", 1e15);
+        });
+    refused(
+        "out-of-range",
+        "#/survey/benchmarks/0/elevation",
+        survey -> ((ObjectNode) survey.at("/benchmarks/0")).put("elevation", -1e7 - 1));
+    for (String column : List.of("reading", "elevation")) {
+      refused(
+          "out-of-range",
+          "#/survey/table/values/5",
+          survey -> {
+            survey.removeAll();
+            String table = "{'columns':['x','y','%s'],'values':[0,0,0,9,9,1e9,0,1,1e9]}";
+            survey.set("table", Trees.of(table.formatted(column)));
+          });
+    }
+  }
+
+  private static ObjectNode reading(ObjectNode survey, int setup, int index) {
+    return (ObjectNode) setup(survey, setup).at("/readings/" + index);
+  }
+
   @Test
   void oneSetupIsAskedForATwoWayCheck() {
     Response answer =
