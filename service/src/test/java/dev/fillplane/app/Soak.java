@@ -37,7 +37,9 @@ public final class Soak {
   private static final int LOOK_SECONDS = 30;
   private static final long MB = 1_000_000;
 
-  /** How much more the last third may show than the one before: caches that fill, a job that ends. */
+  /**
+   * How much more the last third may show than the one before: caches that fill, a job that ends.
+   */
   private static final double HEAP_MB = 8;
 
   private static final double THREADS = 4;

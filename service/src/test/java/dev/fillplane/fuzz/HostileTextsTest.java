@@ -141,7 +141,8 @@ class HostileTextsTest {
 
   /** As a cell tells it: marks that turn the direction are gone, what opens a formula is behind. */
   private static String seen(String name) {
-    String plain = name.replaceAll("[\u200E\u200F\u202A-\u202E\u2066-\u2069\u061C\uFFFE\uFFFF]", "");
+    String plain =
+        name.replaceAll("[\u200E\u200F\u202A-\u202E\u2066-\u2069\u061C\uFFFE\uFFFF]", "");
     return Papers.isFormula(plain) ? "'" + plain : plain;
   }
 

@@ -76,7 +76,9 @@ class OddOutlinesTest {
                 "positions 1e-12 apart",
                 room(polygon(ring(0, 0, 1e-12, 0, 6, 0, 6, 1e-12, 6, 4, 0, 4, 0, 4 - 1e-12)))),
             answered("many positions on a line", room(polygon(onALine(400)))),
-            answered("a corner of almost no angle", room(polygon(ring(0, 0, 6, 0, 6, 4, 5.999999, 0.1)))),
+            answered(
+                "a corner of almost no angle",
+                room(polygon(ring(0, 0, 6, 0, 6, 4, 5.999999, 0.1)))),
             answered("slanting tip", room(polygon(ring(0, 1.572, 9.906, 1.572, 0, 3.096)))),
             answered("star", room(polygon(round(3, 2, 64, i -> i % 2 == 0 ? 2 : 0.6)))),
             answered("circle of 1,999 corners", room(polygon(round(3, 2, 1_999, i -> 1.9)))),

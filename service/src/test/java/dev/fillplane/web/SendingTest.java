@@ -32,8 +32,7 @@ class SendingTest {
                   context ->
                       context.future(
                           () ->
-                              sending.send(
-                                  context, "application/octet-stream", new byte[BYTES])));
+                              sending.send(context, "application/octet-stream", new byte[BYTES])));
             });
     server.start("127.0.0.1", 0);
     return new RawCall(server.port(), 4_096).send("GET / HTTP/1.1\r\nHost: a\r\n\r\n");
