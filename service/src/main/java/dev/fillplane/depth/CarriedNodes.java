@@ -88,6 +88,16 @@ public final class CarriedNodes {
     return inside ? values[row * columns + column] : NONE;
   }
 
+  /** Whether any value of a row is at least at a level. */
+  boolean reaches(int row, double level) {
+    for (int i = row * columns; i < (row + 1) * columns; i++) {
+      if (values[i] >= level) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** The column of the lattice that one of the carried columns is. */
   double column(int carried) {
     return (double) carried - PAD;

@@ -4,6 +4,7 @@ import dev.fillplane.finding.Stopped;
 import dev.fillplane.room.Position;
 import dev.fillplane.surface.FloorSample;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -24,39 +25,61 @@ final class ContourTracer {
   private final FloorSample floor;
   private final double[] depths;
   private final double level;
-  private final int room;
   private final RoomClip clip;
   private final LineJoin join = new LineJoin();
 
-  private ContourTracer(FloorSample floor, double[] depths, double level, int room) {
+  private ContourTracer(FloorSample floor, double[] depths, double level, RoomClip clip) {
     this.floor = floor;
     this.depths = depths;
     this.level = level;
-    this.room = room;
-    this.clip = new RoomClip(floor, room);
+    this.clip = clip;
   }
 
-  /** All lines of one level; {@code depths} by the number of the node. */
-  static Contour trace(FloorSample floor, double[] depths, double level) {
-    List<List<Position>> lines = new ArrayList<>();
+  /** All lines of each level; {@code depths} by the number of the node, the levels rising. */
+  static List<Contour> trace(FloorSample floor, double[] depths, double[] levels) {
+    List<List<List<Position>>> lines = new ArrayList<>();
+    for (int i = 0; i < levels.length; i++) {
+      lines.add(new ArrayList<>());
+    }
     for (int room = 0; room < floor.rooms().size(); room++) {
       Stopped.ifInterrupted();
-      lines.addAll(new ContourTracer(floor, depths, level, room).lines());
+      ContourTracer[] tracers = tracers(floor, depths, levels, room);
+      for (int i = 0; i < tracers.length; i++) {
+        lines.get(i).addAll(tracers[i].join.lines(floor.cell()));
+      }
     }
-    lines.sort(FROM_WEST);
-    return new Contour(level, lines);
+    List<Contour> contours = new ArrayList<>();
+    for (int i = 0; i < levels.length; i++) {
+      lines.get(i).sort(FROM_WEST);
+      contours.add(new Contour(levels[i], lines.get(i)));
+    }
+    return contours;
   }
 
-  private List<List<Position>> lines() {
-    floor.triangles(room, this::triangle);
-    return join.lines(floor.cell());
+  /** Having followed each level through all triangles of a room. */
+  private static ContourTracer[] tracers(
+      FloorSample floor, double[] depths, double[] levels, int room) {
+    RoomClip clip = new RoomClip(floor, room);
+    ContourTracer[] tracers = new ContourTracer[levels.length];
+    Arrays.setAll(tracers, i -> new ContourTracer(floor, depths, levels[i], clip));
+    floor.triangles(
+        room,
+        (first, second, centre, cut) -> {
+          double a = depths[first];
+          double b = depths[second];
+          double c = depths[centre];
+          double least = Math.min(a, Math.min(b, c));
+          double most = Math.max(a, Math.max(b, c));
+          for (int i = 0; i < levels.length && levels[i] <= most; i++) {
+            if (levels[i] > least) {
+              tracers[i].triangle(first, second, centre, cut);
+            }
+          }
+        });
+    return tracers;
   }
 
   private void triangle(int first, int second, int centre, boolean cut) {
-    boolean deep = isDeep(centre);
-    if (isDeep(first) == deep && isDeep(second) == deep) {
-      return;
-    }
     int[] nodes = {first, second, centre};
     LineJoin.End[] ends = new LineJoin.End[2];
     int n = 0;

@@ -28,7 +28,7 @@ public final class DepthField implements Depths {
   private final DepthRule rule;
   private final List<Prisms> byRoom;
   private final Prisms all;
-  private final Extremes extremes;
+  private Extremes extremes;
 
   private DepthField(FloorSample floor, Levels levels) {
     this.floor = floor;
@@ -43,7 +43,6 @@ public final class DepthField implements Depths {
     }
     byRoom = List.copyOf(sums);
     all = total;
-    extremes = Extremes.of(floor, rule);
   }
 
   /** The depths of one target over a floor of which nothing is ground. */
@@ -233,12 +232,12 @@ public final class DepthField implements Depths {
 
   /** Largest depth; negative where all of the floor stands above the target. */
   public double maximum() {
-    return extremes.deepest().depth();
+    return extremes().deepest().depth();
   }
 
   /** Smallest depth; negative where part of the floor stands above the target. */
   public double minimum() {
-    return extremes.minimum();
+    return extremes().minimum();
   }
 
   /** Volume of the floor that is ground off; where nothing is ground, that above the target. */
@@ -253,12 +252,12 @@ public final class DepthField implements Depths {
 
   /** Where the pour is deepest; of several places the first from the south-west. */
   public Deepest deepest() {
-    return extremes.deepest();
+    return extremes().deepest();
   }
 
   /** Where the floor is highest; of several places the first from the south-west. */
   public Highest highest() {
-    return extremes.highest();
+    return extremes().highest();
   }
 
   /** Depths at the centres of the cells, 0 where the floor stands above the target. */
@@ -286,18 +285,14 @@ public final class DepthField implements Depths {
    * Lines of equal depth of the piecewise-linear floor, inside the rooms; a level without any line
    * is left out.
    *
+   * @param levels rising
    * @see ContourLevels
    */
   public List<Contour> contours(double[] levels) {
     double[] depths = IntStream.range(0, floor.nodes()).mapToDouble(this::nodeDepth).toArray();
-    List<Contour> contours = new ArrayList<>();
-    for (double level : levels) {
-      Contour contour = ContourTracer.trace(floor, depths, level);
-      if (!contour.lines().isEmpty()) {
-        contours.add(contour);
-      }
-    }
-    return contours;
+    return ContourTracer.trace(floor, depths, levels).stream()
+        .filter(contour -> !contour.lines().isEmpty())
+        .toList();
   }
 
   /** What is poured over each of many equally likely floors; the target stays. */
@@ -311,5 +306,15 @@ public final class DepthField implements Depths {
       throw new IllegalArgumentException("drawn about another floor");
     }
     return new DrawIntegrator(drawn, rule).draws(byRoom);
+  }
+
+  /** Found when it is first asked for; whoever asks at the same time finds the same. */
+  private Extremes extremes() {
+    Extremes found = extremes;
+    if (found == null) {
+      found = Extremes.of(floor, rule);
+      extremes = found;
+    }
+    return found;
   }
 }

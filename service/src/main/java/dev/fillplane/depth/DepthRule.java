@@ -8,13 +8,15 @@ final class DepthRule {
 
   private final FloorSample floor;
   private final Levels levels;
-  private final boolean onePlane;
+  private final Plane one;
   private final double least;
+  private final double ground;
 
   DepthRule(FloorSample floor, Levels levels) {
     this.floor = floor;
     this.levels = levels;
-    onePlane = levels.isOnePlane();
+    one = levels.isOnePlane() ? levels.planes().get(0) : null;
+    ground = levels.groundTo().orElse(0);
     least = levels.groundTo().orElse(Double.NEGATIVE_INFINITY);
   }
 
@@ -30,11 +32,10 @@ final class DepthRule {
 
   /** By how much the floor at a position stands above what it is ground to; negative below. */
   double above(double x, double y, double elevation) {
-    return elevation - plane(x, y).at(x, y) + levels.groundTo().orElse(0);
+    return elevation - plane(x, y).at(x, y) + ground;
   }
 
   private Plane plane(double x, double y) {
-    int room = onePlane ? 0 : Math.max(0, floor.room(x, y));
-    return levels.planes().get(room);
+    return one != null ? one : levels.planes().get(Math.max(0, floor.room(x, y)));
   }
 }

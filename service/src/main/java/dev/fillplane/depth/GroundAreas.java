@@ -106,18 +106,32 @@ public final class GroundAreas {
 
   /** A top may lie just beside the outline, which is as fine as the cells. */
   private void findTops() {
+    List<Top> tops = tops();
+    for (Part part : parts) {
+      tops.stream()
+          .filter(top -> part.isNear(top.point(), floor.cell()))
+          .findFirst()
+          .ifPresent(top -> part.raise(top.point().getX(), top.point().getY(), top.above()));
+    }
+  }
+
+  /** A place that is ground. */
+  private record Top(Point point, double above) {}
+
+  /** The highest first, of those as high the first from the south-west. */
+  private List<Top> tops() {
     FloorPoints points = floor.points();
+    List<Top> tops = new ArrayList<>();
     for (int i = 0; i < points.count(); i++) {
       double x = points.x()[i];
       double y = points.y()[i];
       double above = field.above(x, y, points.elevation()[i]);
       if (above > 0) {
-        Point point = GEOMETRY.createPoint(new Coordinate(x, y));
-        parts.stream()
-            .filter(part -> above > part.height && part.isNear(point, floor.cell()))
-            .forEach(part -> part.raise(x, y, above));
+        tops.add(new Top(GEOMETRY.createPoint(new Coordinate(x, y)), above));
       }
     }
+    tops.sort(Comparator.comparingDouble(Top::above).reversed());
+    return tops;
   }
 
   /** The parts are scaled to what the whole sampled floor takes. */

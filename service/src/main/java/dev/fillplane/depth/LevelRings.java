@@ -67,12 +67,21 @@ public final class LevelRings {
   }
 
   private void step() {
+    boolean below = nodes.reaches(0, level);
     for (int row = 0; row < nodes.rows() - 1; row++) {
-      for (int column = 0; column < nodes.columns() - 1; column++) {
-        int[] steps = steps(column, row);
-        for (int i = 0; i < steps.length; i += 2) {
-          next[edge(column, row, steps[i])] = edge(column, row, steps[i + 1]);
-        }
+      boolean above = nodes.reaches(row + 1, level);
+      if (below || above) {
+        step(row);
+      }
+      below = above;
+    }
+  }
+
+  private void step(int row) {
+    for (int column = 0; column < nodes.columns() - 1; column++) {
+      int[] steps = steps(column, row);
+      for (int i = 0; i < steps.length; i += 2) {
+        next[edge(column, row, steps[i])] = edge(column, row, steps[i + 1]);
       }
     }
   }
@@ -108,19 +117,27 @@ public final class LevelRings {
   private List<Coordinate[]> rings() {
     List<Coordinate[]> rings = new ArrayList<>();
     for (int start = 0; start < next.length; start++) {
-      List<Coordinate> ring = new ArrayList<>();
-      for (int edge = start; next[edge] >= 0; ) {
-        ring.add(crossing(edge));
-        int to = next[edge];
-        next[edge] = -1;
-        edge = to;
-      }
-      if (ring.size() > 2) {
-        ring.add(ring.get(0).copy());
-        rings.add(ring.toArray(Coordinate[]::new));
+      if (next[start] >= 0) {
+        List<Coordinate> ring = ring(start);
+        if (ring.size() > 2) {
+          ring.add(ring.get(0).copy());
+          rings.add(ring.toArray(Coordinate[]::new));
+        }
       }
     }
     return rings;
+  }
+
+  /** Goes round once, and takes its edges out. */
+  private List<Coordinate> ring(int start) {
+    List<Coordinate> ring = new ArrayList<>();
+    for (int edge = start; next[edge] >= 0; ) {
+      ring.add(crossing(edge));
+      int to = next[edge];
+      next[edge] = -1;
+      edge = to;
+    }
+    return ring;
   }
 
   private Coordinate crossing(int edge) {

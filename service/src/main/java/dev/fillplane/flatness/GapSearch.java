@@ -82,12 +82,17 @@ final class GapSearch {
     int span = Math.min(steps, heights.length - 1);
     HollowBound bound = new HollowBound(heights, span);
     List<Gap> found = new ArrayList<>();
+    ProfileGap last = new ProfileGap(0, 0, 0, 0);
     for (int first = 0; first + span < heights.length; first++) {
       double most = bound.from(first);
       if (most <= Math.min(gap, over) && most + margin <= over) {
         placements.addWithin();
       } else if (measure(heights, first, first + span) > Math.min(gap, over)) {
-        keep(place(window.result(), frame, v, places), found);
+        ProfileGap met = window.result();
+        if (!met.equals(last)) { // most windows show the hollow of the one before
+          keep(place(met, frame, v, places), found);
+        }
+        last = met;
       }
     }
     listed.addAll(WorstGaps.of(found, length, Gap::gap));

@@ -60,12 +60,29 @@ public record GrindAndPatch(
       Lattice above = Lattice.of(room, elevation, SPACING).aboveTrend();
       humps.addAll(Humps.of(above, room, half));
       Humps.of(above.upsideDown(), room, half).stream().map(Hollow::of).forEach(hollows::add);
-      patch += volumeBelow(above, -half);
+      patch += GrindSums.of(above, half).patchVolume();
     }
     humps.sort(Comparator.comparingDouble(Hump::height).reversed());
     hollows.sort(Comparator.comparingDouble(Hollow::depth).reversed());
     double grind = humps.stream().mapToDouble(Hump::area).sum();
     return new GrindAndPatch(grind, patch, humps, hollows);
+  }
+
+  /**
+   * The same work in sum, without its parts.
+   *
+   * @param rooms valid polygons, m
+   * @param elevation of the floor at x, y in any of the rooms, m
+   */
+  public static GrindSums sums(
+      List<Polygon> rooms, DoubleBinaryOperator elevation, FlatnessLimit limit) {
+    double half = limit.gap() / 2;
+    GrindSums all = new GrindSums(0, 0, 0);
+    for (Polygon room : rooms) {
+      Stopped.ifInterrupted();
+      all = all.and(GrindSums.of(Lattice.of(room, elevation, SPACING).aboveTrend(), half));
+    }
+    return all;
   }
 
   /**
@@ -102,12 +119,5 @@ public record GrindAndPatch(
                         .places()
                         .verdict(figure.share())
                     == Passes.WITHIN);
-  }
-
-  private static double volumeBelow(Lattice above, double level) {
-    double[] depth = {0};
-    above.forEachNode(
-        (line, column) -> depth[0] += Math.max(0, level - above.height(line, column)));
-    return depth[0] * above.nodeArea();
   }
 }

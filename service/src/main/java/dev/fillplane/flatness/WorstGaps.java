@@ -21,11 +21,19 @@ final class WorstGaps {
     sorted.sort(Comparator.comparingDouble(badness).reversed());
     List<Gap> kept = new ArrayList<>();
     for (Gap gap : sorted) {
-      if (kept.size() < MOST
-          && kept.stream().allMatch(worse -> worse.at().distance(gap.at()) >= length / 2)) {
+      if (kept.size() < MOST && isNew(gap, kept, length / 2)) {
         kept.add(gap);
       }
     }
     return kept;
+  }
+
+  private static boolean isNew(Gap gap, List<Gap> kept, double apart) {
+    for (Gap worse : kept) {
+      if (worse.at().distance(gap.at()) < apart) {
+        return false;
+      }
+    }
+    return true;
   }
 }

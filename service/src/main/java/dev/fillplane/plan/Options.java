@@ -4,10 +4,9 @@ import dev.fillplane.depth.DepthField;
 import dev.fillplane.depth.VolumeDraws;
 import dev.fillplane.flatness.FlatnessSummary;
 import dev.fillplane.flatness.GrindAndPatch;
-import dev.fillplane.flatness.Hump;
+import dev.fillplane.flatness.GrindSums;
 import dev.fillplane.flatness.Passes;
 import dev.fillplane.supply.BagOdds;
-import dev.fillplane.supply.Bags;
 import dev.fillplane.target.TargetShape;
 import java.util.List;
 
@@ -68,28 +67,26 @@ final class Options {
     if (flatness.before().verdict() == Passes.WITHIN) {
       return option(OptionName.GRIND_AND_PATCH, Passes.WITHIN, Work.NONE);
     }
-    GrindAndPatch work =
-        GrindAndPatch.of(floor.polygons(), floor.sample()::elevation, flatness.limit());
+    GrindSums work =
+        GrindAndPatch.sums(floor.polygons(), floor.sample()::elevation, flatness.limit());
     boolean nothing = work.grindArea() == 0 && work.patchVolume() == 0;
     Passes passes = nothing ? flatness.before().verdict() : Passes.UNCLEAR;
     int bags = BagOdds.likely(work.patchVolume(), 0, floor.sheet());
-    double ground = work.humps().stream().mapToDouble(Hump::volume).sum();
     double seconds = labour.grinding(work.grindArea()) + labour.patching(bags);
     return option(
         OptionName.GRIND_AND_PATCH,
         passes,
-        new Work(bags, work.patchVolume(), work.grindArea(), ground, seconds));
+        new Work(bags, work.patchVolume(), work.grindArea(), work.grindVolume(), seconds));
   }
 
   private Option pour(OptionName name, TargetShape shape) {
     DepthField field = floor.under(floor.plainly(shape));
     VolumeDraws draws = floor.draws(field);
-    Bags bags =
-        BagOdds.of(
-            draws.volumes(), draws.wetAreas(), floor.sheet(), request.confidence(), request.seed());
+    int bags =
+        BagOdds.likely(draws.volumes(), draws.wetAreas(), floor.sheet(), request.seed());
     return option(
         name,
         flatness.after().verdict(),
-        new Work(bags.likely(), field.volume(), 0, 0, labour.pouring(bags.likely())));
+        new Work(bags, field.volume(), 0, 0, labour.pouring(bags)));
   }
 }

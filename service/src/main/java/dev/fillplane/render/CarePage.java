@@ -7,13 +7,19 @@ import dev.fillplane.pour.StopPlace;
 import dev.fillplane.pour.Trouble;
 import dev.fillplane.safety.Note;
 import dev.fillplane.safety.Severity;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** What can hurt somebody, the gravest first, what to do when it goes wrong, what was assumed. */
 final class CarePage {
 
   private static final double MINUTE = 60;
+
+  /** So many warnings of one kind are told. */
+  private static final int MOST_ALIKE = 3;
 
   private final PageInput input;
   private final Plan plan;
@@ -121,9 +127,27 @@ final class CarePage {
     }
     html.text("h2", "What this plan assumed or warns of", "class", "assumed");
     html.open("ul", "class", "warnings");
+    warningsByCode().values().forEach(this::warnings);
+    html.close("ul");
+  }
+
+  private Map<String, List<Finding>> warningsByCode() {
+    Map<String, List<Finding>> warnings = new LinkedHashMap<>();
     for (Finding warning : plan.warnings()) {
+      warnings.computeIfAbsent(warning.code(), code -> new ArrayList<>()).add(warning);
+    }
+    return warnings;
+  }
+
+  /** The first of a kind; the same said of thirty rooms would hide what else is there. */
+  private void warnings(List<Finding> alike) {
+    for (Finding warning : alike.subList(0, Math.min(MOST_ALIKE, alike.size()))) {
       html.text("li", input.wording().sentence(warning.code(), warning.values()));
     }
-    html.close("ul");
+    if (alike.size() > MOST_ALIKE) {
+      int more = alike.size() - MOST_ALIKE;
+      html.text(
+          "li", "Warnings like the last one: " + more + " more; the plan (JSON) has them all.");
+    }
   }
 }

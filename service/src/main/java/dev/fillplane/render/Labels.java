@@ -2,11 +2,9 @@ package dev.fillplane.render;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.algorithm.RectangleLineIntersector;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineSegment;
-import org.locationtech.jts.index.quadtree.Quadtree;
 
 /**
  * Finds room for the texts of a map: first come, first served. No text overlaps another, none
@@ -22,12 +20,6 @@ final class Labels {
     WALLS
   }
 
-  /** Free between a wall and a text, px. */
-  static final double CLEAR = 2;
-
-  /** Free between a text and the next one beside it, px. */
-  static final double APART = 4;
-
   private static final double[] DISTANCES = {0, 8, 18, 30, 46, 66};
 
   /** From here on a line leads from a symbol to its text, px. */
@@ -38,9 +30,7 @@ final class Labels {
   };
 
   private final Envelope map;
-  private final Quadtree walls = new Quadtree();
-  private final Quadtree symbols = new Quadtree();
-  private final Quadtree texts = new Quadtree();
+  private final Obstacles obstacles = new Obstacles();
   private final List<Label> placed = new ArrayList<>();
   private final PathData leads = new PathData();
 
@@ -55,22 +45,17 @@ final class Labels {
 
   /** Keeps a place free for a symbol. */
   void block(double x, double y, double radius) {
-    Envelope box = new Envelope(x - radius, x + radius, y - radius, y + radius);
-    symbols.insert(box, box);
+    obstacles.symbol(x, y, radius);
   }
 
   /** Keeps a line free. */
   void block(Coordinate from, Coordinate to, double radius) {
-    int steps = (int) Math.ceil(from.distance(to) / Math.max(4, 2 * radius));
-    for (int i = 0; i <= steps; i++) {
-      double share = steps == 0 ? 0 : i / (double) steps;
-      block(from.x + share * (to.x - from.x), from.y + share * (to.y - from.y), radius);
-    }
+    obstacles.symbol(from, to, radius);
   }
 
   /** Keeps a wall clear. */
   void wall(Coordinate from, Coordinate to) {
-    walls.insert(new Envelope(from, to), new LineSegment(from, to));
+    obstacles.wall(from, to);
   }
 
   /** Shows the label where it is, if there is room. */
@@ -84,11 +69,11 @@ final class Labels {
     boolean free =
         !label.text().isEmpty()
             && map.covers(box)
-            && free(wider(box), texts)
-            && (over == Over.WALLS || isOffWalls(box))
-            && (over != Over.NOTHING || free(box, symbols));
+            && obstacles.isOffTexts(box)
+            && (over == Over.WALLS || obstacles.isOffWalls(box))
+            && (over != Over.NOTHING || obstacles.isOffSymbols(box));
     if (free) {
-      texts.insert(box, box);
+      obstacles.text(box);
       placed.add(label);
     }
     return free;
@@ -110,22 +95,27 @@ final class Labels {
    * @param shorter what may be shown in its place before a wall is covered
    */
   void near(Label label, double radius, Label... shorter) {
-    boolean done = near(label, radius, Over.NOTHING) || near(label, radius, Over.SYMBOLS);
-    for (int i = 0; i < shorter.length && !done; i++) {
-      done = near(shorter[i], radius, Over.NOTHING) || near(shorter[i], radius, Over.SYMBOLS);
+    List<Label> texts = new ArrayList<>(List.of(label));
+    texts.addAll(List.of(shorter));
+    for (Over over : List.of(Over.NOTHING, Over.SYMBOLS)) {
+      for (Label text : texts) {
+        if (near(text, radius, over)) {
+          return;
+        }
+      }
     }
-    if (!done) {
-      near(label, radius, Over.WALLS);
-    }
+    near(label, radius, Over.WALLS);
   }
 
   private boolean near(Label label, double radius, Over over) {
     for (double distance : DISTANCES) {
       for (int[] side : SIDES) {
         Label moved = besides(label, radius + distance, side);
-        if (place(moved, over)) {
+        LineSegment lead = lead(label, moved.box(), radius);
+        if ((distance < FAR || obstacles.isOffTexts(lead)) && place(moved, over)) {
           if (distance >= FAR) {
-            lead(label, moved.box(), radius);
+            leads.line(lead.p0, lead.p1);
+            block(lead.p0, lead.p1, 1);
           }
           return true;
         }
@@ -135,48 +125,20 @@ final class Labels {
   }
 
   /** From the edge of a symbol to the nearest place of its text. */
-  private void lead(Label symbol, Envelope text, double radius) {
+  private static LineSegment lead(Label symbol, Envelope text, double radius) {
     Coordinate from = new Coordinate(symbol.x(), symbol.y());
     Coordinate to =
         new Coordinate(
             Math.max(text.getMinX(), Math.min(from.x, text.getMaxX())),
             Math.max(text.getMinY(), Math.min(from.y, text.getMaxY())));
     LineSegment line = new LineSegment(from, to);
-    leads.line(line.pointAlong(radius / line.getLength()), to);
+    return new LineSegment(line.pointAlong(radius / line.getLength()), to);
   }
 
   private static Label besides(Label label, double radius, int[] side) {
     return label.movedTo(
         label.x() + side[0] * (radius + label.width() / 2),
         label.y() + side[1] * (radius + label.height() / 2));
-  }
-
-  private boolean isOffWalls(Envelope box) {
-    Envelope around = new Envelope(box);
-    around.expandBy(RoomLayer.WALL / 2 + CLEAR);
-    RectangleLineIntersector rectangle = new RectangleLineIntersector(around);
-    for (Object wall : walls.query(around)) {
-      LineSegment line = (LineSegment) wall;
-      if (rectangle.intersects(line.p0, line.p1)) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private static Envelope wider(Envelope box) {
-    Envelope wider = new Envelope(box);
-    wider.expandBy(APART, 0);
-    return wider;
-  }
-
-  private static boolean free(Envelope box, Quadtree among) {
-    for (Object other : among.query(box)) {
-      if (box.intersects((Envelope) other)) {
-        return false;
-      }
-    }
-    return true;
   }
 
   List<Label> placed() {

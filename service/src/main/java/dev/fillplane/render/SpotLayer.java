@@ -71,8 +71,9 @@ final class SpotLayer {
       for (Probe probe : sheet.plan().depth().probes()) {
         if (probe.id().equals(wish.id())) {
           String name = Lettering.fit(probe.id(), Look.GUIDE.size(), 180);
-          String text = (name + " " + sheet.heights().bare(probe.depth())).strip();
-          sheet.labels().near(sheet.label(text, wish.x(), wish.y(), Look.GUIDE), 8);
+          String height = sheet.heights().bare(probe.depth());
+          Label label = sheet.label((name + " " + height).strip(), wish.x(), wish.y(), Look.GUIDE);
+          sheet.labels().near(label, 8, sheet.label(height, wish.x(), wish.y(), Look.GUIDE));
         }
       }
     }

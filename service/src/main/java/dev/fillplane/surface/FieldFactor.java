@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import java.util.Arrays;
 
 /**
@@ -63,6 +64,7 @@ final class FieldFactor {
 
   private boolean factorise(double added) {
     for (int k = 0; k < upper.length; k++) {
+      Stopped.ifInterrupted();
       double[] row = upper[k];
       prior.fill(k, row);
       add(known, known.length, k, -1);

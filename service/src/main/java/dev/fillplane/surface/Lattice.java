@@ -48,11 +48,16 @@ record Lattice(double originX, double originY, double cell, int columns, int row
   }
 
   int column(double localX) {
-    return (int) Math.max(0, Math.min(columns - 1, Math.floor(localX / cell)));
+    return within((int) (localX / cell), columns);
   }
 
   int row(double localY) {
-    return (int) Math.max(0, Math.min(rows - 1, Math.floor(localY / cell)));
+    return within((int) (localY / cell), rows);
+  }
+
+  /** Before the first counts as the first; so it does not matter that a cast rounds toward 0. */
+  private static int within(int at, int count) {
+    return Math.max(0, Math.min(count - 1, at));
   }
 
   double centreX(int cellIndex) {

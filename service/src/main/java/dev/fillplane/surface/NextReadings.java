@@ -3,10 +3,10 @@ package dev.fillplane.surface;
 import dev.fillplane.finding.Stopped;
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -30,8 +30,6 @@ public final class NextReadings {
   /** Gains that differ by less than this part are equal; the first from the south-west counts. */
   private static final double EQUAL = 1e-9;
 
-  private static final GeometryFactory GEOMETRY = new GeometryFactory();
-
   private final FloorNodes nodes;
   private final VolumeSpread spread;
   private final boolean[] open;
@@ -48,15 +46,29 @@ public final class NextReadings {
     this.nodes = nodes;
     this.spread = spread;
     open = new boolean[nodes.count()];
-    List<Geometry> walls = rooms.stream().map(Polygon::getBoundary).toList();
+    RoomLocator locator = new RoomLocator(rooms);
     for (int i = 0; i < open.length; i++) {
-      Point at = GEOMETRY.createPoint(new Coordinate(nodes.x()[i], nodes.y()[i]));
+      Coordinate at = new Coordinate(nodes.x()[i], nodes.y()[i]);
       int room = nodes.room()[i];
-      open[i] = rooms.get(room).contains(at) && !walls.get(room).isWithinDistance(at, FROM_WALLS);
+      open[i] =
+          locator.location(room, at) == Location.INTERIOR
+              && fromWalls(rooms.get(room), at) > FROM_WALLS;
     }
     for (int s = 0; s < spots.count(); s++) {
       close(spots.x()[s], spots.y()[s]);
     }
+  }
+
+  private static double fromWalls(Polygon room, Coordinate at) {
+    double least = fromRing(room.getExteriorRing(), at);
+    for (int i = 0; i < room.getNumInteriorRing(); i++) {
+      least = Math.min(least, fromRing(room.getInteriorRingN(i), at));
+    }
+    return least;
+  }
+
+  private static double fromRing(LinearRing ring, Coordinate at) {
+    return Distance.pointToSegmentString(at, ring.getCoordinates());
   }
 
   /**
@@ -111,7 +123,9 @@ public final class NextReadings {
 
   private void close(double x, double y) {
     for (int i = 0; i < open.length; i++) {
-      open[i] &= Math.hypot(nodes.x()[i] - x, nodes.y()[i] - y) >= FROM_READINGS;
+      double east = nodes.x()[i] - x;
+      double north = nodes.y()[i] - y;
+      open[i] &= Math.sqrt(east * east + north * north) >= FROM_READINGS;
     }
   }
 }

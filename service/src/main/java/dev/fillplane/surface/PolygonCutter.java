@@ -1,5 +1,6 @@
 package dev.fillplane.surface;
 
+import dev.fillplane.finding.Stopped;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Polygon;
@@ -46,6 +47,7 @@ final class PolygonCutter {
     CellMarks marks = new CellMarks(lattice, rings, margin);
     PolygonCutter cutter = new PolygonCutter(lattice, marks, visitor);
     for (int row = marks.firstRow(); row <= marks.lastRow(); row++) {
+      Stopped.ifInterrupted();
       cutter.showRow(row, rings);
     }
   }

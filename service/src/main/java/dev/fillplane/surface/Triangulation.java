@@ -36,7 +36,7 @@ final class Triangulation {
     }
     double area = Math.max((east - west) * (north - south), Double.MIN_NORMAL);
     tin = new SemiVirtualIncrementalTin(Math.sqrt(area / count));
-    tin.add(vertices, new Growth());
+    tin.add(InRounds.of(vertices), new Growth());
     Stopped.ifInterrupted();
   }
 

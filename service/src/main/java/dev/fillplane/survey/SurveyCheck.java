@@ -44,10 +44,13 @@ final class SurveyCheck {
       Place error = place.at("setups").at(s).at("error");
       setups.get(s).error().ifPresent(value -> errorInRange(value, error));
     }
+    int before = findings.errors().size();
+    HeightCheck.check(survey, place, findings);
+    boolean high = findings.errors().size() > before;
     boolean one = oneForm();
     boolean fits =
         survey.table().map(t -> TableReader.check(t, place.at("table"), findings)).orElse(true);
-    return one && fits;
+    return one && fits && !high;
   }
 
   private boolean oneForm() {

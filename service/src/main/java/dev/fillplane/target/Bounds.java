@@ -38,7 +38,11 @@ final class Bounds {
   private static void addHighSpots(List<Bound> bounds, Plane plane, Limits limits) {
     HighPoints highs = limits.highs();
     BoundKind kind = limits.grindDepth() > 0 ? BoundKind.GRIND_DEPTH : BoundKind.MINIMUM_DEPTH;
-    for (int i = 0; i < highs.count() && bounds.size() < MOST_HIGH_SPOTS; i++) {
+    int[] near = highs.near(plane, -limits.clearance() - Limits.TOUCH).toArray();
+    for (int i : near) {
+      if (bounds.size() == MOST_HIGH_SPOTS) {
+        return;
+      }
       double spare = plane.at(highs.x(i), highs.y(i)) - highs.elevation(i) - limits.clearance();
       if (spare <= Limits.TOUCH && isNew(bounds, highs.x(i), highs.y(i))) {
         bounds.add(new Bound(kind, highs.name(i), highs.x(i), highs.y(i)));

@@ -24,6 +24,7 @@ public final class HighPoints {
   private final double[] y;
   private final double[] elevation;
   private final String[] names;
+  private final PointBlocks blocks;
 
   private HighPoints(
       FloorSample floor, List<Integer> rooms, Spots readings, List<String> readingNames) {
@@ -47,6 +48,7 @@ public final class HighPoints {
     System.arraycopy(points.x(), 0, x, inside.length, points.count());
     System.arraycopy(points.y(), 0, y, inside.length, points.count());
     System.arraycopy(points.elevation(), 0, elevation, inside.length, points.count());
+    blocks = new PointBlocks(x, y, elevation);
   }
 
   /**
@@ -119,15 +121,40 @@ public final class HighPoints {
 
   /** Which is the highest above a plane; the first of several. */
   int highestOver(Plane plane) {
+    double likely = highest(blocks.likeliest(plane), plane);
     int highest = 0;
     double most = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < x.length; i++) {
-      double height = elevation[i] - plane.at(x[i], y[i]);
-      if (height > most) {
-        most = height;
-        highest = i;
+    for (int block = 0; block < blocks.count(); block++) {
+      if (blocks.bound(block, plane) < likely) {
+        continue;
+      }
+      for (int i = blocks.first(block); i < blocks.end(block); i++) {
+        double height = over(plane, i);
+        if (height > most) {
+          most = height;
+          highest = i;
+        }
       }
     }
     return highest;
+  }
+
+  private double highest(int block, Plane plane) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = blocks.first(block); i < blocks.end(block); i++) {
+      most = Math.max(most, over(plane, i));
+    }
+    return most;
+  }
+
+  private double over(Plane plane, int i) {
+    return elevation[i] - plane.at(x[i], y[i]);
+  }
+
+  /** The points that stand over a plane by some height or more, in order; and some lower ones. */
+  IntStream near(Plane plane, double height) {
+    return IntStream.range(0, blocks.count())
+        .filter(block -> blocks.bound(block, plane) >= height)
+        .flatMap(block -> IntStream.range(blocks.first(block), blocks.end(block)));
   }
 }

@@ -338,9 +338,11 @@ class PageIT {
   }
 
   private static void planned() {
-    browser.says("#status", "to order");
     browser.until(
-        () -> browser.find("#results").getDomAttribute("aria-busy") == null, () -> "still busy");
+        () ->
+            browser.find("#results").getDomAttribute("aria-busy") == null
+                && browser.text("#status").contains("to order"),
+        () -> "it says: " + browser.text("#status"));
   }
 
   private static void press(String selector) {

@@ -66,6 +66,22 @@ class GrindAndPatchTest {
   }
 
   @Test
+  void sumsAreThoseOfTheParts() {
+    Polygon angle = (Polygon) hall().difference(box(3, 20).intersection(boxUpTo(4)));
+    for (int seed = 0; seed < 10; seed++) {
+      double wave = 0.5 + 0.3 * seed;
+      DoubleBinaryOperator floor = (x, y) -> 0.006 * Math.sin(wave * x + 0.3) * Math.cos(0.7 * y);
+      GrindAndPatch parts = work(floor, hall(), angle);
+      GrindSums sums = GrindAndPatch.sums(List.of(hall(), angle), floor, FOUR);
+      assertEquals(parts.grindArea(), sums.grindArea(), 1e-9);
+      assertEquals(parts.patchVolume(), sums.patchVolume(), 1e-12);
+      double ground = parts.humps().stream().mapToDouble(Hump::volume).sum();
+      assertEquals(ground, sums.grindVolume(), 1e-12);
+      assertTrue(ground > 0);
+    }
+  }
+
+  @Test
   void roomsHaveTheirOwnPlanes() {
     Polygon next = box(10, 20);
     assertEquals(0, work((x, y) -> x > 10 ? 0.05 : 0, hall(), next).grindArea());

@@ -1,5 +1,6 @@
 package dev.fillplane.fuzz;
 
+import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -64,7 +65,11 @@ final class AnswerRules {
     if (!misfits.isEmpty()) {
       return Optional.of("the answer does not fit the contract: " + misfits);
     }
-    return notFinite(value) ? Optional.of("a number that is none: " + value) : Optional.empty();
+    if (notFinite(value)) {
+      return Optional.of("a number that is none: " + value);
+    }
+    boolean plan = value.has("depth") && value.has("pour");
+    return plan ? PlanSums.broken(value) : Optional.empty();
   }
 
   /** Numbers that are none are written as texts. */
@@ -100,11 +105,20 @@ final class AnswerRules {
     return Optional.empty();
   }
 
-  /** Whether a place is there, or what it would be part of. */
+  /** Whether a place is there, or would be if what may be told were told. */
   private static boolean leads(String pointer, JsonNode asked) {
-    String place = pointer.substring(1);
-    int last = place.lastIndexOf('/');
-    return last < 0 || !asked.at(place.substring(0, last)).isMissingNode();
+    JsonNode here = asked;
+    for (JsonPointer left = JsonPointer.compile(pointer.substring(1));
+        !left.matches();
+        left = left.tail()) {
+      JsonNode next =
+          here.isArray() ? here.path(left.getMatchingIndex()) : here.path(left.getMatchingProperty());
+      if (next.isMissingNode()) {
+        return !here.isArray();
+      }
+      here = next;
+    }
+    return true;
   }
 
   private static JsonNode tree(String text) {

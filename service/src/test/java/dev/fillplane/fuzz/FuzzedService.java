@@ -58,6 +58,14 @@ final class FuzzedService {
     return operations;
   }
 
+  /** The operation of a path. */
+  Operation operation(String path) {
+    return operations.stream()
+        .filter(operation -> operation.path().equals(path))
+        .findFirst()
+        .orElseThrow();
+  }
+
   Requests requests() {
     return requests;
   }
@@ -68,6 +76,11 @@ final class FuzzedService {
 
   Reply post(String path, JsonNode body) {
     return caller.post(path, Operation.JSON, Texts.of(body));
+  }
+
+  /** The rule that an answer breaks, if it does. */
+  Optional<String> broken(Operation operation, JsonNode asked, Reply reply) {
+    return rules.broken(operation, asked, reply);
   }
 
   /** What is wrong with the answer to a text, if anything is. */

@@ -201,6 +201,19 @@ class PourPageTest {
   }
 
   @Test
+  void theSameWarningOfThirtyRoomsIsToldThreeTimes() throws Exception {
+    Planned planned = PlannedFloors.of("thirty", Floors.thirty(), UnitSystem.US);
+    String code = "substrate-unknown";
+    long told =
+        planned.plan().warnings().stream().filter(warning -> warning.code().equals(code)).count();
+    assertEquals(30, told);
+    List<String> items = ReadPage.of(planned).texts("li");
+    assertEquals(3, items.stream().filter(ReadPage.sentence(code)::equals).count());
+    assertTrue(
+        items.contains("Warnings like the last one: 27 more; the plan (JSON) has them all."));
+  }
+
+  @Test
   void paperIsTurnedForAPassage() throws Exception {
     Planned passage = PlannedFloors.of("passage", Floors.passage(), UnitSystem.METRIC);
     assertEquals("page first turned", ReadPage.of(passage).kinds("section").get(0));

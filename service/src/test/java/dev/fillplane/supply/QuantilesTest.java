@@ -32,6 +32,15 @@ class QuantilesTest {
     check(random.doubles(count).map(value -> value < 0.7 ? 0 : value).toArray());
   }
 
+  /** Eight small values, then large ones in rising order with nothing between. */
+  @Test
+  void firstBehindAGap() {
+    double[] values = new double[32];
+    Arrays.setAll(values, i -> i < 8 ? 0.001 * i : 0.77 + 0.01 * (i - 8));
+    assertEquals(0.77, new Quantiles(values).at(8.0 / 31), 1e-9);
+    check(values);
+  }
+
   @Test
   void allTheSame() {
     double[] same = new double[50];

