@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -83,8 +84,8 @@ class LicencesIT {
   }
 
   /** The licences of each library with its version, in order. */
-  private static TreeMap<String, List<String>> licences() throws IOException {
-    TreeMap<String, List<String>> licences = new TreeMap<>();
+  private static Map<String, List<String>> licences() throws IOException {
+    Map<String, List<String>> licences = new TreeMap<>();
     for (JsonNode part : bill().get("components")) {
       if (!part.get("group").asText().startsWith("dev.fillplane")) {
         String library = part.get("group").asText() + ":" + part.get("name").asText();

@@ -116,16 +116,21 @@ public final class Soak {
     ExecutorService callers = Executors.newFixedThreadPool(CALLERS);
     for (int caller = 0; caller < CALLERS; caller++) {
       int first = caller;
-      callers.submit(
-          () -> {
-            for (int i = first; System.nanoTime() < end; i++) {
-              call(i);
-            }
-            return null;
-          });
+      callers.execute(() -> calls(first, end));
     }
     callers.shutdown();
     callers.awaitTermination(10, TimeUnit.MINUTES);
+  }
+
+  private void calls(int first, long end) {
+    try {
+      for (int i = first; System.nanoTime() < end; i++) {
+        call(i);
+      }
+    } catch (Exception e) {
+      odd.incrementAndGet();
+      print("%s%n", e);
+    }
   }
 
   private void call(int i) throws Exception {

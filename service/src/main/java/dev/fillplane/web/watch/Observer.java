@@ -13,7 +13,7 @@ public interface Observer extends JobWatch {
    * A request was answered.
    *
    * @param method one of few words
-   * @param route a path of the contract, or the word {@code none}
+   * @param route a path of the contract, or a word that there is no such path
    * @param status of the answer
    * @param nanos from its first byte to the end of the answer
    * @param note what was written down on its way
