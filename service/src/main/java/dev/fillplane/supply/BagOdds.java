@@ -1,6 +1,5 @@
 package dev.fillplane.supply;
 
-import dev.fillplane.finding.Stopped;
 import dev.fillplane.material.DataSheet;
 
 /**
@@ -106,7 +105,8 @@ public final class BagOdds {
 
   /** The same, not rounded. */
   public static double expected(double volume, double wetArea, DataSheet sheet) {
-    return volume > 0 ? need(volume, wetArea, sheet.yieldPerBag(), 0, 0, 0) : 0;
+    double placed = Math.max(0, volume + wetArea * higher(0));
+    return volume > 0 ? placed * factor(0, 0) / sheet.yieldPerBag() : 0;
   }
 
   /**
@@ -127,7 +127,7 @@ public final class BagOdds {
    */
   public static double[] inUsualLot(
       double[] volumes, double[] wetAreas, DataSheet sheet, int count, long seed) {
-    PlacingErrors errors = PlacingErrors.draw(volumes.length, seed).inUsualLot();
+    PlacingErrors errors = PlacingErrors.inUsualLot(volumes.length, seed);
     Quantiles needs = new Quantiles(needs(volumes, wetAreas, sheet, errors));
     double[] even = new double[count];
     for (int i = 0; i < count; i++) {
@@ -143,51 +143,47 @@ public final class BagOdds {
     return Math.max(LEAST_YIELD, 1 - YIELD_ERROR * lot);
   }
 
+  /** By how much a pour lies higher than planned, by the standard normal error of its height. */
+  static double higher(double height) {
+    return PLACING_BIAS + TEXTURE_DEPTH + HEIGHT_ERROR * height;
+  }
+
+  /**
+   * How many times the sheet's yield the volume that is placed takes, by the standard normal errors
+   * of the lot and of waste.
+   */
+  static double factor(double lot, double waste) {
+    return (1 + Math.max(0, SITE_WASTE + WASTE_ERROR * waste))
+        / (lotYield(lot) * (1 - BARREL_RESIDUE));
+  }
+
+  /** Bags, not rounded, of each placing of each realisation. */
   private static double[] needs(
       double[] volumes, double[] wetAreas, DataSheet sheet, PlacingErrors errors) {
-    int count = errors.count();
-    int each = count / volumes.length;
-    double[] needs = new double[2 * count];
+    double[] needs = new double[errors.higher().length];
+    int each = errors.each(volumes.length);
+    double bagsPerVolume = 1 / sheet.yieldPerBag();
     for (int i = 0; i < volumes.length; i++) {
-      Stopped.ifInterrupted();
       if (volumes[i] > 0) {
-        int from = i * each;
-        fill(volumes[i], wetAreas[i], sheet.yieldPerBag(), errors, 1, from, from + each, needs);
-        fill(volumes[i], wetAreas[i], sheet.yieldPerBag(), errors, -1, from, from + each, needs);
+        fill(volumes[i], wetAreas[i], bagsPerVolume, errors, i * each, (i + 1) * each, needs);
       }
     }
     return needs;
   }
 
-  /** The needs of the placings {@code from} to before {@code to}; mirror images stand behind. */
   private static void fill(
       double volume,
       double wetArea,
-      double yield,
+      double bagsPerVolume,
       PlacingErrors errors,
-      int sign,
       int from,
       int to,
       double[] needs) {
-    double[] height = errors.height();
-    double[] lot = errors.lot();
-    double[] waste = errors.waste();
-    int shift = sign > 0 ? 0 : errors.count();
+    double[] higher = errors.higher();
+    double[] factor = errors.factor();
     for (int i = from; i < to; i++) {
-      needs[shift + i] =
-          need(volume, wetArea, yield, sign * height[i], sign * lot[i], sign * waste[i]);
+      needs[i] = Math.max(0, volume + wetArea * higher[i]) * factor[i] * bagsPerVolume;
     }
-  }
-
-  /** Bags, not rounded, with standard normal errors of height, of the lot and of waste. */
-  private static double need(
-      double volume, double wetArea, double yield, double height, double lot, double waste) {
-    double higher = PLACING_BIAS + TEXTURE_DEPTH + HEIGHT_ERROR * height;
-    double placed = Math.max(0, volume + wetArea * higher);
-    double bag = yield * lotYield(lot);
-    return placed
-        * (1 + Math.max(0, SITE_WASTE + WASTE_ERROR * waste))
-        / (bag * (1 - BARREL_RESIDUE));
   }
 
   private static Bags bags(double[] needs, double confidence) {
@@ -206,8 +202,8 @@ public final class BagOdds {
 
   private static double leftOver(double[] needs, int order) {
     double sum = 0;
-    for (double need : needs) {
-      sum += Math.max(0, order - need);
+    for (int i = 0; i < needs.length; i += 2) {
+      sum += Math.max(0, order - needs[i]) + Math.max(0, order - needs[i + 1]);
     }
     return sum / needs.length;
   }

@@ -3,39 +3,51 @@ package dev.fillplane.supply;
 import java.util.SplittableRandom;
 
 /**
- * Standard normal errors of many placings of a pour, drawn once; each also stands for its mirror
- * image.
+ * Errors of many placings of a pour, drawn once: by how much each lies higher than planned, and how
+ * many times the usual yield it takes for waste and for its lot. Placings come in antithetic pairs;
+ * those of one realisation of the floor stand together.
  *
- * @param height of the height of placing and of what the texture swallows
- * @param lot of the yield of the lot
- * @param waste of waste and residue
+ * @param higher m
+ * @param factor on the volume that is placed
  */
-record PlacingErrors(double[] height, double[] lot, double[] waste) {
+record PlacingErrors(double[] higher, double[] factor) {
 
   /** Placings in all, at least; enough for a steady tenth percentile. */
   private static final int DRAWS = 4096;
 
   /** The errors for so many realisations of the floor, as many for each. */
   static PlacingErrors draw(int realisations, long seed) {
-    int count = (DRAWS / 2 + realisations - 1) / realisations * realisations;
+    return draw(realisations, seed, 1);
+  }
+
+  /** The same where all is poured from one usual lot. */
+  static PlacingErrors inUsualLot(int realisations, long seed) {
+    return draw(realisations, seed, 0);
+  }
+
+  private static PlacingErrors draw(int realisations, long seed, double lotError) {
+    int pairs = (DRAWS / 2 + realisations - 1) / realisations;
+    int count = 2 * pairs * realisations;
     SplittableRandom random = new SplittableRandom(seed);
-    PlacingErrors errors =
-        new PlacingErrors(new double[count], new double[count], new double[count]);
-    for (int i = 0; i < count; i++) {
-      errors.height[i] = random.nextGaussian();
-      errors.lot[i] = random.nextGaussian();
-      errors.waste[i] = random.nextGaussian();
+    PlacingErrors errors = new PlacingErrors(new double[count], new double[count]);
+    for (int i = 0; i < count; i += 2) {
+      double height = random.nextGaussian();
+      double lot = lotError * random.nextGaussian();
+      double waste = random.nextGaussian();
+      errors.set(i, height, lot, waste);
+      errors.set(i + 1, -height, -lot, -waste);
     }
     return errors;
   }
 
-  /** The same where all is poured from one usual lot. */
-  PlacingErrors inUsualLot() {
-    return new PlacingErrors(height, new double[lot.length], waste);
+  /** By standard normal errors of height, of the lot and of waste. */
+  private void set(int i, double height, double lot, double waste) {
+    higher[i] = BagOdds.higher(height);
+    factor[i] = BagOdds.factor(lot, waste);
   }
 
-  /** How many there are, without the mirror images. */
-  int count() {
-    return height.length;
+  /** How many there are for each of so many realisations. */
+  int each(int realisations) {
+    return higher.length / realisations;
   }
 }

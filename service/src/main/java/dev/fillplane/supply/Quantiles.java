@@ -26,8 +26,8 @@ final class Quantiles {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (double value : values) {
-      low = Math.min(low, value);
-      high = Math.max(high, value);
+      low = value < low ? value : low;
+      high = value > high ? value : high;
     }
     least = low;
     perClass = high > low ? classes / (high - low) : 0;

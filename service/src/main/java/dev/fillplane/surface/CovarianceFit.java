@@ -41,11 +41,12 @@ final class CovarianceFit {
   private static final double SILL_TOLERANCE = 1e-5;
   private static final double EQUAL = 1e-9;
 
-  private final RestrictedLikelihood likelihood;
+  private final RangeLikelihoods likelihoods;
   private final double mostLogSill;
 
-  private CovarianceFit(LocalSpots spots, DriftTerms terms) {
-    likelihood = new RestrictedLikelihood(spots, terms);
+  private CovarianceFit(RangeLikelihoods likelihoods) {
+    this.likelihoods = likelihoods;
+    LocalSpots spots = likelihoods.spots();
     double square = 0;
     for (double z : spots.z()) {
       square += z * z;
@@ -54,13 +55,17 @@ final class CovarianceFit {
     mostLogSill = Math.log(Math.max(reach, 10 * LEAST_SILL));
   }
 
-  /** The covariance for {@code spots}, which lie as {@code spacing} tells. */
-  static Variogram of(LocalSpots spots, Spacing spacing, DriftTerms terms) {
+  /**
+   * The covariance for {@code spots}, which lie as {@code spacing} tells.
+   *
+   * @param likelihoods of no more than {@link #MOST_SPOTS} of them
+   */
+  static Variogram of(LocalSpots spots, Spacing spacing, RangeLikelihoods likelihoods) {
     double nugget = LocalSpots.mean(spots.variance());
     if (spacing.places() < LEAST_PLACES) {
       return new Variogram(VariogramShape.MATERN_3_2, nugget, USUAL_SILL, USUAL_RANGE);
     }
-    CovarianceFit fit = new CovarianceFit(SpreadChoice.of(spots, MOST_SPOTS), terms);
+    CovarianceFit fit = new CovarianceFit(likelihoods);
     double logRange = fit.bestLogRange(spacing);
     double sill = Math.exp(fit.bestLogSill(logRange).getPoint());
     return new Variogram(VariogramShape.MATERN_3_2, nugget, sill, Math.exp(logRange));
@@ -75,8 +80,7 @@ final class CovarianceFit {
   }
 
   private UnivariatePointValuePair bestLogSill(double logRange) {
-    RestrictedLikelihood.OfSill ofSill =
-        likelihood.at(new Correlation(VariogramShape.MATERN_3_2, Math.exp(logRange)));
+    RestrictedLikelihood.OfSill ofSill = likelihoods.at(logRange);
     return lowest(
         logSill -> ofSill.minusTwiceLog(Math.exp(logSill)),
         Math.log(LEAST_SILL),
@@ -94,7 +98,7 @@ final class CovarianceFit {
     double bestValue = function.value(from);
     for (int i = 1; i <= steps && width > 0; i++) {
       Stopped.ifInterrupted();
-      double at = from + i * width;
+      double at = RangeLikelihoods.logRange(from, to, steps, i);
       double value = function.value(at);
       if (better(value, bestValue)) {
         best = at;

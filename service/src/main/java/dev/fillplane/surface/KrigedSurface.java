@@ -34,6 +34,9 @@ public final class KrigedSurface implements FittedSurface {
   /** Least variance of a measurement in m2: (0.1 mm)^2. */
   public static final double LEAST_VARIANCE = 1e-8;
 
+  /** Means that are worked out together: their rows stay in the nearest cache. */
+  private static final int MEANS = 512;
+
   private final LocalSpots spots;
   private final Drift drift;
   private final DriftTerms terms;
@@ -42,7 +45,7 @@ public final class KrigedSurface implements FittedSurface {
   private final KrigingSystem system;
   private final Kriging kriging;
   private final Spacing spacing;
-  private final boolean fitted;
+  private final Optional<RangeLikelihoods> likelihoods;
 
   private KrigedSurface(
       LocalSpots spots,
@@ -50,7 +53,7 @@ public final class KrigedSurface implements FittedSurface {
       DriftTerms terms,
       Variogram used,
       boolean shown,
-      boolean fitted,
+      Optional<RangeLikelihoods> fitted,
       Spacing spacing) {
     this.spots = spots;
     this.drift = drift;
@@ -60,7 +63,7 @@ public final class KrigedSurface implements FittedSurface {
     this.kriging = new Kriging(system);
     this.used = used;
     this.spacing = spacing;
-    this.fitted = fitted;
+    likelihoods = fitted.filter(all -> spacing.places() <= LikelyCovariances.MOST_PLACES);
   }
 
   /**
@@ -91,11 +94,14 @@ public final class KrigedSurface implements FittedSurface {
     if (wish.variogram().isPresent()) {
       Variogram given = wish.variogram().get();
       LocalSpots alike = local.variance(given.nugget());
-      return new KrigedSurface(alike, drift, terms, given, true, false, spacing);
+      return new KrigedSurface(alike, drift, terms, given, true, Optional.empty(), spacing);
     }
     LocalSpots sure = local.varianceAtLeast(LEAST_VARIANCE);
-    Variogram fitted = CovarianceFit.of(sure, spacing, terms);
-    return new KrigedSurface(sure, drift, terms, fitted, !onlyPlane, true, spacing);
+    RangeLikelihoods likelihoods =
+        new RangeLikelihoods(SpreadChoice.of(sure, CovarianceFit.MOST_SPOTS), terms);
+    Variogram fitted = CovarianceFit.of(sure, spacing, likelihoods);
+    return new KrigedSurface(
+        sure, drift, terms, fitted, !onlyPlane, Optional.of(likelihoods), spacing);
   }
 
   @Override
@@ -112,9 +118,9 @@ public final class KrigedSurface implements FittedSurface {
   @Override
   public double[] elevations(double[] x, double[] y) {
     double[] out = new double[x.length];
-    for (int from = 0; from < x.length; from += Cholesky.BLOCK) {
+    for (int from = 0; from < x.length; from += MEANS) {
       Stopped.ifInterrupted();
-      int to = Math.min(x.length, from + Cholesky.BLOCK);
+      int to = Math.min(x.length, from + MEANS);
       double[] means = kriging.means(localX(x, from, to), localY(y, from, to));
       for (int i = from; i < to; i++) {
         out[i] = spots.datum() + means[i - from];
@@ -170,11 +176,15 @@ public final class KrigedSurface implements FittedSurface {
    * only this one where its variogram is given or the spots are many.
    */
   List<KrigedSurface> likely() {
-    if (!fitted || spacing.places() > LikelyCovariances.MOST_PLACES) {
+    if (likelihoods.isEmpty()) {
       return List.of(this);
     }
-    return LikelyCovariances.of(spots, spacing, terms).stream()
-        .map(other -> new KrigedSurface(spots, drift, terms, other, false, false, spacing))
+    RangeLikelihoods found = likelihoods.get();
+    RangeLikelihoods ofAll = found.spots() == spots ? found : new RangeLikelihoods(spots, terms);
+    return LikelyCovariances.of(ofAll, spacing).stream()
+        .map(
+            other ->
+                new KrigedSurface(spots, drift, terms, other, false, Optional.empty(), spacing))
         .toList();
   }
 

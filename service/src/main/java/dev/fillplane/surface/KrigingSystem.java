@@ -51,8 +51,9 @@ final class KrigingSystem {
     for (int i = 0; i < n; i++) {
       matrix[i][i] = sill + spots.variance()[i];
       for (int j = i + 1; j < n; j++) {
-        double distance = Math.hypot(spots.x()[i] - spots.x()[j], spots.y()[i] - spots.y()[j]);
-        matrix[i][j] = sill * correlation.at(distance);
+        double east = spots.x()[i] - spots.x()[j];
+        double north = spots.y()[i] - spots.y()[j];
+        matrix[i][j] = sill * correlation.at(Math.sqrt(east * east + north * north));
       }
     }
     return matrix;

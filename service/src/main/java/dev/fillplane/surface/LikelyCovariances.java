@@ -41,23 +41,23 @@ final class LikelyCovariances {
     }
   }
 
-  private final RestrictedLikelihood likelihood;
+  private final RangeLikelihoods likelihoods;
   private final List<Weighted> grid = new ArrayList<>();
 
-  private LikelyCovariances(LocalSpots spots, DriftTerms terms) {
-    likelihood = new RestrictedLikelihood(spots, terms);
+  private LikelyCovariances(RangeLikelihoods likelihoods) {
+    this.likelihoods = likelihoods;
   }
 
-  /** Equally likely covariances for {@code spots}, which lie as {@code spacing} tells. */
-  static List<Variogram> of(LocalSpots spots, Spacing spacing, DriftTerms terms) {
-    LikelyCovariances likely = new LikelyCovariances(spots, terms);
+  /** Equally likely covariances for the spots, which lie as {@code spacing} tells. */
+  static List<Variogram> of(RangeLikelihoods likelihoods, Spacing spacing) {
+    LikelyCovariances likely = new LikelyCovariances(likelihoods);
     double least = Math.log(spacing.nearest());
     double most = Math.log(spacing.extent());
     int steps = (int) Math.max(1, Math.ceil((most - least) / STEP));
     for (int i = 0; i <= steps; i++) {
-      likely.addRange(least + i * (most - least) / steps);
+      likely.addRange(RangeLikelihoods.logRange(least, most, steps, i));
     }
-    double nugget = LocalSpots.mean(spots.variance());
+    double nugget = LocalSpots.mean(likelihoods.spots().variance());
     return likely.quantiles().stream()
         .map(
             at ->
@@ -70,8 +70,7 @@ final class LikelyCovariances {
   }
 
   private void addRange(double logRange) {
-    RestrictedLikelihood.OfSill ofSill =
-        likelihood.at(new Correlation(VariogramShape.MATERN_3_2, Math.exp(logRange)));
+    RestrictedLikelihood.OfSill ofSill = likelihoods.at(logRange);
     double usual = Math.log(CovarianceFit.USUAL_SILL);
     int steps = (int) Math.ceil(REACH * SILL_SPREAD / STEP);
     for (int i = -steps; i <= steps; i++) {

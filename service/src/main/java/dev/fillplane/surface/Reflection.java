@@ -30,6 +30,16 @@ final class Reflection {
     return first;
   }
 
+  /** The vector v; what stands before its first entry does not count. */
+  double[] vector() {
+    return v;
+  }
+
+  /** The number t. */
+  double factor() {
+    return factor;
+  }
+
   /** Reflects {@code other} in place. */
   void apply(double[] other) {
     double along = 0;

@@ -59,22 +59,10 @@ final class RestrictedLikelihood {
     for (Reflection reflection : drift) {
       reflection.applyBothSides(matrix);
     }
-    int n = weight.length - terms;
     double[] rest = elevation.clone();
-    double[] diagonal = new double[n];
-    double[] beside = new double[n];
-    for (int k = 0; k < n; k++) {
-      Stopped.ifInterrupted();
-      int row = terms + k;
-      diagonal[k] = matrix[row][row];
-      if (k < n - 1) {
-        Reflection reflection = new Reflection(matrix[row], row + 1);
-        beside[k] = reflection.first();
-        reflection.applyBothSides(matrix);
-        reflection.apply(rest);
-      }
-    }
-    return new OfSill(diagonal, beside, Arrays.copyOfRange(rest, terms, rest.length));
+    Tridiagonal reduced = new Tridiagonal(matrix, terms, rest);
+    return new OfSill(
+        reduced.diagonal, reduced.beside, Arrays.copyOfRange(rest, terms, rest.length));
   }
 
   private double[][] weighted(Correlation correlation) {

@@ -1,5 +1,6 @@
 package dev.fillplane.web;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import dev.fillplane.quantity.UnitSystem;
 import java.util.Optional;
 
@@ -24,9 +25,16 @@ record Calculation<Q>(
   /**
    * What an answer needs to know beside the request.
    *
+   * @param body the request as it came
    * @param query the query parameters
    */
-  record Caller(UnitSystem units, String inputDigest, Query query) {}
+  record Caller(UnitSystem units, JsonNode body, Query query) {
+
+    /** What tells one request from another; worked out at each call. */
+    String inputDigest() {
+      return Body.digest(body);
+    }
+  }
 
   /** The query parameters of a call. */
   @FunctionalInterface

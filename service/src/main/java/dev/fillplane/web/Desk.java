@@ -47,7 +47,7 @@ final class Desk {
       Object answer =
           calculation
               .work()
-              .answer(request, new Calculation.Caller(units, Body.digest(tree), query));
+              .answer(request, new Calculation.Caller(units, tree, query));
       WorkSize size = WorkSize.of(request, answer);
       observer.computed(size);
       sized.accept(size);

@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 
 /** The running service. */
 public final class Server implements AutoCloseable {
@@ -27,7 +27,7 @@ public final class Server implements AutoCloseable {
   private final Jobs jobs;
   private final AtomicBoolean ready = new AtomicBoolean();
 
-  private Server(Settings settings, Observer observer, Consumer<JavalinConfig> more) {
+  private Server(Settings settings, Observer observer, BiConsumer<JavalinConfig, Intake> more) {
     this.settings = settings;
     Contract contract = Contract.load();
     Calculations calculations = new Calculations();
@@ -62,7 +62,7 @@ public final class Server implements AutoCloseable {
               new Catalogues(Capabilities.of(contract, settings)).handle(config);
               new Health(contract, ready::get).handle(config);
               Pages.handle(config, contract);
-              more.accept(config);
+              more.accept(config, intake);
             });
   }
 
@@ -117,15 +117,16 @@ public final class Server implements AutoCloseable {
 
   /** The same, with somebody who hears what it does. */
   public static Server start(Settings settings, Observer observer) {
-    return start(settings, observer, config -> {});
+    return start(settings, observer, (config, intake) -> {});
   }
 
   /** The same with more operations behind the same guards. */
-  static Server start(Settings settings, Consumer<JavalinConfig> more) {
+  static Server start(Settings settings, BiConsumer<JavalinConfig, Intake> more) {
     return start(settings, Observer.NONE, more);
   }
 
-  private static Server start(Settings settings, Observer observer, Consumer<JavalinConfig> more) {
+  private static Server start(
+      Settings settings, Observer observer, BiConsumer<JavalinConfig, Intake> more) {
     settings.access().check(settings.host());
     Server server = new Server(settings, observer, more);
     server.javalin.start();

@@ -1,7 +1,6 @@
 package dev.fillplane.bench;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
@@ -20,6 +19,14 @@ import java.util.concurrent.locks.LockSupport;
  *     has its answer
  */
 record Callers(int port, byte[] request, int count, long everyNanos) {
+
+  /** Stands for the status of a call whose connection broke. */
+  static final int BROKEN = 0;
+
+  private static final int BUSY = 503;
+
+  /** What the service asks for by Retry-After. */
+  private static final long RETRY_NANOS = 2_000_000_000;
 
   /** Callers of {@code path} who wait for nothing but their answers. */
   static Callers of(ServiceProcess service, String path, byte[] body, int count) {
@@ -61,23 +68,35 @@ record Callers(int port, byte[] request, int count, long everyNanos) {
     }
   }
 
-  /** The time of a paced call begins when it was due, so that no wait is overlooked. */
+  /** Calls over one connection after the other, should any break. */
   private Calls one(long until, int times) {
     Calls calls = new Calls();
-    long due = System.nanoTime();
-    try (Wire wire = new Wire(port)) {
-      for (int i = 0; i < times && (until == Long.MAX_VALUE || due < until); i++) {
-        while (everyNanos > 0 && System.nanoTime() < due) {
-          LockSupport.parkNanos(due - System.nanoTime());
-        }
-        Wire.Answer answer = wire.send(request);
-        long now = System.nanoTime();
-        calls.add(answer, (now - due) / 1e6);
-        due = everyNanos > 0 ? due + everyNanos : now;
+    while (calls.all() < times && System.nanoTime() < until) {
+      try (Wire wire = new Wire(port)) {
+        over(wire, until, times, calls);
+      } catch (IOException e) {
+        calls.add(new Wire.Answer(BROKEN, 0), 0);
       }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     }
     return calls;
+  }
+
+  /** The time of a paced call begins when it was due, so that no wait is overlooked. */
+  private void over(Wire wire, long until, int times, Calls calls) throws IOException {
+    long due = System.nanoTime();
+    while (calls.all() < times && due < until) {
+      waitUntil(due);
+      Wire.Answer answer = wire.send(request);
+      long now = System.nanoTime();
+      calls.add(answer, (now - due) / 1e6);
+      due = everyNanos > 0 ? due + everyNanos : now;
+      due = answer.status() == BUSY ? now + RETRY_NANOS : due;
+    }
+  }
+
+  private static void waitUntil(long due) {
+    while (System.nanoTime() < due) {
+      LockSupport.parkNanos(due - System.nanoTime());
+    }
   }
 }

@@ -41,6 +41,11 @@ final class Calls {
     return this;
   }
 
+  /** All calls, however they ended. */
+  int all() {
+    return statuses.values().stream().mapToInt(Integer::intValue).sum();
+  }
+
   /** Calls answered with 200. */
   int count() {
     return count;

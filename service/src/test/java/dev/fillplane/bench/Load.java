@@ -3,6 +3,7 @@ package dev.fillplane.bench;
 import dev.fillplane.openapi.Contract;
 import dev.fillplane.web.json.Json;
 import java.io.IOException;
+import java.util.stream.Stream;
 
 /**
  * The service under load, on this machine together with its callers: how long it takes to start,
@@ -15,10 +16,10 @@ public final class Load {
 
   private Load() {}
 
-  /** Takes no arguments. */
+  /** Takes options of the virtual machine for the starts, such as that of an archive of classes. */
   public static void main(String[] args) throws IOException, InterruptedException {
     Report report = new Report("load", "The service under load");
-    report.add(Starts.measure());
+    report.add(Starts.measure(Stream.of(args).filter(arg -> arg.startsWith("-X")).toList()));
     report.add(EchoLoad.measure());
     report.add(PlanLoad.measure());
   }

@@ -20,6 +20,7 @@ public final class Peers {
       ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
 
   private final Peer peer;
+  private volatile double kept;
   private final Table times =
       Table.of(
           "",
@@ -122,7 +123,7 @@ public final class Peers {
       String name, String what, DoubleSupplier work, int[] counts, double tolerance)
       throws IOException {
     for (int i = 0; i < counts[0]; i++) {
-      work.getAsDouble();
+      kept = work.getAsDouble();
     }
     Timed[] here = new Timed[counts[1]];
     Timed[] there = new Timed[counts[1]];

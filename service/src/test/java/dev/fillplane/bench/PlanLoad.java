@@ -87,7 +87,7 @@ final class PlanLoad {
             .sum();
     goals.atMost("answers to " + MANY + " callers other than 200 and 503", odd, 0, "");
     return MANY
-        + " callers of plans for 15 s: answers by status "
+        + " callers of plans for 15 s: answers by status (0: the connection broke) "
         + calls.statuses()
         + ", p50 "
         + Table.figures(calls.quantile(0.5))

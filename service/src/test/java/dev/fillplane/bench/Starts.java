@@ -1,7 +1,9 @@
 package dev.fillplane.bench;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /** How long the jar takes from its start until it listens, and until it is ready. */
 final class Starts {
@@ -10,12 +12,14 @@ final class Starts {
 
   private Starts() {}
 
-  static String measure() throws IOException, InterruptedException {
+  static String measure(List<String> more) throws IOException, InterruptedException {
+    List<String> options = new ArrayList<>(more);
+    options.add(0, "-Xmx256m");
     double[] listening = new double[STARTS];
     double[] ready = new double[STARTS];
     double[] first = new double[STARTS];
     for (int i = 0; i < STARTS; i++) {
-      try (ServiceProcess service = ServiceProcess.jar("-Xmx256m")) {
+      try (ServiceProcess service = ServiceProcess.jar(options.toArray(String[]::new))) {
         listening[i] = service.listeningMillis();
         ready[i] = service.readyMillis();
         byte[] sample = Load.example("sample-metric.json");
@@ -30,7 +34,7 @@ final class Starts {
         Table.of("goal", "measured", "wanted", "")
             .atMost("start to listening", middle(listening), 2000, " ms")
             .toString();
-    return "### Start\n\n" + STARTS + " starts with `-Xmx256m`.\n\n" + table + "\n" + goals;
+    return "### Start\n\n" + STARTS + " starts with `" + String.join(" ", options) + "`.\n\n" + table + "\n" + goals;
   }
 
   private static void row(Table table, String what, double[] millis) {

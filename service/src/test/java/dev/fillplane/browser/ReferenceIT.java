@@ -9,6 +9,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.openqa.selenium.Keys;
 
 /** The reference at /docs: offline, with the examples of the contract filled in. */
 class ReferenceIT {
@@ -62,9 +63,12 @@ class ReferenceIT {
     press("#operations-pictures-printPourSheet .tabitem:not(.active) .tablinks");
     browser.until(() -> !browser.all(".model-box-control").isEmpty(), () -> "no schema");
     browser.accessible();
-    press(".btn.authorize");
-    browser.until(() -> !browser.all(".modal-ux").isEmpty(), () -> "no dialog");
+    browser.find(".btn.authorize").sendKeys(Keys.ENTER);
+    browser.until(() -> !browser.all(".modal-ux[role=dialog]").isEmpty(), () -> "no dialog");
     browser.accessible();
+    browser.focused().sendKeys(Keys.ESCAPE);
+    browser.until(() -> browser.all(".modal-ux").isEmpty(), () -> "Escape leaves it open");
+    assertTrue(browser.focused().getDomAttribute("class").contains("authorize"), "focus is back");
   }
 
   private static void unfold(String operation) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -13,6 +14,9 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.w3c.dom.Document;
+import org.w3c.dom.NamedNodeMap;
+import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
 import org.xml.sax.ErrorHandler;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -21,9 +25,17 @@ import org.xml.sax.SAXParseException;
 /** What holds of pictures, pages, sheets and tables, whatever is written in them. */
 final class Papers {
 
-  private static final Pattern NO_NUMBER = Pattern.compile("[\"' ,(-](NaN|Infinity)[\"' ,)]");
+  private static final Pattern NO_NUMBER = Pattern.compile("NaN|Infinity");
+
+  /** Attributes that hold numbers and nothing else. */
+  private static final Set<String> NUMBERS =
+      Set.of("d", "x", "y", "x1", "y1", "x2", "y2", "cx", "cy", "r", "width", "height", "viewBox",
+          "points", "transform", "font-size", "stroke-width");
   private static final Pattern FORMULA =
-      Pattern.compile("[=+@\t\r\uFF1D\uFF0B\uFF0D\uFF20].*|-[^0-9].*");
+      Pattern.compile(
+          "(?s)[\\s\\p{Z}\\p{Cf}]*([=+@\uFF1D\uFF0B\uFF0D\uFF20].*|-.*)|[\t\r].*");
+
+  private static final Pattern NEGATIVE = Pattern.compile("-[0-9.,]+");
 
   private Papers() {}
 
@@ -45,12 +57,27 @@ final class Papers {
           return Optional.of("it holds an element " + element);
         }
       }
+      return isNumberless(document)
+          ? Optional.of("it holds a number that is none")
+          : Optional.empty();
     } catch (SAXException e) {
       return Optional.of("it is no XML: " + e.getMessage());
     }
-    return NO_NUMBER.matcher(text).find()
-        ? Optional.of("it holds a number that is none")
-        : Optional.empty();
+  }
+
+  private static boolean isNumberless(Document document) {
+    NodeList elements = document.getElementsByTagName("*");
+    for (int i = 0; i < elements.getLength(); i++) {
+      NamedNodeMap attributes = elements.item(i).getAttributes();
+      for (int k = 0; k < attributes.getLength(); k++) {
+        Node attribute = attributes.item(k);
+        if (NUMBERS.contains(attribute.getNodeName())
+            && NO_NUMBER.matcher(attribute.getNodeValue()).find()) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** Strictly; a page names its type in a line of its own. */
@@ -89,7 +116,7 @@ final class Papers {
           return Optional.of("a row of another length: " + row);
         }
         for (String cell : row) {
-          if (FORMULA.matcher(cell).matches()) {
+          if (isFormula(cell)) {
             return Optional.of("a cell that is a formula: " + cell);
           }
         }
@@ -98,6 +125,11 @@ final class Papers {
     } catch (IOException e) {
       return Optional.of("it is no table: " + e.getMessage());
     }
+  }
+
+  /** Whether a spreadsheet would compute a text. */
+  static boolean isFormula(String cell) {
+    return FORMULA.matcher(cell).matches() && !NEGATIVE.matcher(cell).matches();
   }
 
   private static Optional<String> sheet(byte[] body) {

@@ -42,9 +42,12 @@ final class PlanSums {
     } else {
       rising("ribbons", ribbons, volume);
     }
-    rising("depth", depth, "minimum", "mean", "maximum");
+    if (volume > 0) {
+      rising("depth", depth, "minimum", "mean", "maximum");
+    }
     rising("volumeOdds", depth.get("volumeOdds"), "p10", "p50", "p90");
-    rising("bags", plan.at("/quantities/bags"), "p10", "p50", "p90", "order");
+    rising("bags", plan.at("/quantities/bags"), "p10", "p50", "p90");
+    rising("bags", plan.at("/quantities/bags"), "p50", "order");
     for (JsonNode batch : plan.at("/pour/batches")) {
       rising("batch", batch, "mixStart", "firstWater", "ready", "placed", "rolled");
     }

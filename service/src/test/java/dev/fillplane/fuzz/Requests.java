@@ -74,6 +74,18 @@ final class Requests {
     return plan;
   }
 
+  /** A plan request of which all that is told can be told again in another way. */
+  ObjectNode plainPlan(Random random) {
+    ObjectNode plan = InventedFloors.make(random);
+    for (String part : List.of("material", "conditions", "crew", "covering", "equipment")) {
+      JsonNode shown = Chance.of(plans, random).path(part);
+      if (!shown.isMissingNode() && random.nextBoolean()) {
+        plan.set(part, varied(shown, random));
+      }
+    }
+    return plan;
+  }
+
   private JsonNode schema(String part) {
     return document.at("/components/schemas/" + PLAN + "/properties/" + part);
   }

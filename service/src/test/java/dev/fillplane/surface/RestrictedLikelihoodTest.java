@@ -18,7 +18,7 @@ class RestrictedLikelihoodTest {
   @Test
   void agreesWithThePlainFormula() {
     for (Drift drift : Drift.values()) {
-      for (int count : new int[] {4, 9, 40}) {
+      for (int count : new int[] {4, 9, 10, 11, 12, 40}) {
         LocalSpots spots = LocalSpots.of(uneven(count));
         DriftTerms terms = DriftTerms.of(drift, 10);
         RestrictedLikelihood likelihood = new RestrictedLikelihood(spots, terms);

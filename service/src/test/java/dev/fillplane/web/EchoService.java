@@ -1,6 +1,5 @@
 package dev.fillplane.web;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import dev.fillplane.openapi.Contract;
 import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.supply.BagCount;
@@ -9,7 +8,6 @@ import dev.fillplane.supply.BagCounter;
 import dev.fillplane.web.json.Answer;
 import dev.fillplane.web.json.Json;
 import io.javalin.config.JavalinConfig;
-import io.javalin.http.Context;
 
 /**
  * The service with two operations more, behind the same guards as its own, which show what an
@@ -28,29 +26,29 @@ public final class EchoService {
     System.out.println("Listening on http://127.0.0.1:" + server.port());
   }
 
-  private static void add(JavalinConfig config) {
+  private static void add(JavalinConfig config, Intake intake) {
     byte[] body = Json.canonical(Contract.load().example("bag-count.json"));
-    BagCount known = BagCounter.count(read(Body.parse(body)));
+    BagCount known = BagCounter.count(read(body));
     config.routes.post(
         "/v1/echoes",
-        context -> {
-          BagCountRequest request = read(Body.parse(Body.bytes(context)));
-          answer(context, Json.bytes(request, UnitSystem.METRIC));
-        });
+        context ->
+            intake.answerLight(
+                context, Calculation.JSON, bytes -> Json.bytes(read(bytes), UnitSystem.METRIC)));
     config.routes.post(
         "/v1/known-answers",
-        context -> {
-          read(Body.parse(Body.bytes(context)));
-          Answer answer = Answer.of(UnitSystem.METRIC, known);
-          answer(context, Json.bytes(answer, UnitSystem.METRIC));
-        });
+        context ->
+            intake.answerLight(context, Calculation.JSON, bytes -> known(read(bytes), known)));
   }
 
-  private static BagCountRequest read(JsonNode tree) {
-    return Desk.read(tree, BagCountRequest.class, UnitSystem.METRIC);
+  private static BagCountRequest read(byte[] body) {
+    return Desk.read(Body.parse(body), BagCountRequest.class, UnitSystem.METRIC);
   }
 
-  private static void answer(Context context, byte[] bytes) {
-    context.contentType(Calculation.JSON).result(bytes);
+  /** The request has to be read, though nothing is made of it. */
+  private static byte[] known(BagCountRequest request, BagCount answer) {
+    if (!(request.area() > 0)) {
+      throw new IllegalArgumentException("not the example");
+    }
+    return Json.bytes(Answer.of(UnitSystem.METRIC, answer), UnitSystem.METRIC);
   }
 }

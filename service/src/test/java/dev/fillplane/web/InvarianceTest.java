@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.fillplane.fuzz.Retold;
 import io.restassured.response.Response;
 import java.util.Collections;
 import java.util.List;
@@ -18,13 +18,13 @@ import org.junit.jupiter.api.Test;
 class InvarianceTest {
 
   /** Where nothing but the order of sums differs. */
-  private static final Tolerance EXACT = new Tolerance(1e-9, 1e-9, 1e-9);
+  private static final Slack EXACT = new Slack(1e-9, 1e-9, 1e-9);
 
   /** Where coordinates lose digits. */
-  private static final Tolerance FAR_OFF = new Tolerance(1e-8, 1e-6, 1e-6);
+  private static final Slack FAR_OFF = new Slack(1e-8, 1e-6, 1e-6);
 
   /** Where the cells lie differently on the floor, and random floors are drawn at other places. */
-  private static final Tolerance OTHER_CELLS = new Tolerance(1e-5, 0.05, 0.25);
+  private static final Slack OTHER_CELLS = new Slack(1e-5, 0.05, 0.25);
 
   /**
    * What may differ.
@@ -33,7 +33,7 @@ class InvarianceTest {
    * @param height in mm
    * @param odds in parts of the spread from p50 to p90
    */
-  private record Tolerance(double relative, double height, double odds) {}
+  private record Slack(double relative, double height, double odds) {}
 
   /** Metric and US answers, relative. */
   private static final double UNITS = 1e-9;
@@ -102,47 +102,15 @@ class InvarianceTest {
   @Test
   void shiftedPlan() {
     ObjectNode shifted = RunningService.sample();
-    move(shifted, (x, y) -> new double[] {x + 1000.5, y - 2000.25});
+    Retold.move(shifted, (x, y) -> new double[] {x + 1000.5, y - 2000.25});
     same(plan(RunningService.sample()), plan(shifted), FAR_OFF);
   }
 
   @Test
   void turnedPlan() {
-    double angle = Math.toRadians(37);
-    double c = Math.cos(angle);
-    double s = Math.sin(angle);
     ObjectNode turned = RunningService.sample();
-    move(turned, (x, y) -> new double[] {c * x - s * y, s * x + c * y});
+    Retold.move(turned, Retold.turn(Math.toRadians(37)));
     same(plan(RunningService.sample()), plan(turned), OTHER_CELLS);
-  }
-
-  /** A new place for a point on plan. */
-  private interface Move {
-    double[] of(double x, double y);
-  }
-
-  private static void move(ObjectNode request, Move move) {
-    for (JsonNode room : request.get("rooms")) {
-      room.at("/outline/coordinates").forEach(ring -> ring.forEach(p -> position(p, move)));
-      for (JsonNode opening : room.path("openings")) {
-        position(opening.get("from"), move);
-        position(opening.get("to"), move);
-      }
-    }
-    request.at("/survey/setups").forEach(s -> s.get("readings").forEach(r -> point(r, move)));
-    request.get("probes").forEach(probe -> point(probe, move));
-  }
-
-  private static void position(JsonNode position, Move move) {
-    double[] to = move.of(position.get(0).doubleValue(), position.get(1).doubleValue());
-    ((ArrayNode) position).removeAll().add(to[0]).add(to[1]);
-  }
-
-  private static void point(JsonNode point, Move move) {
-    if (point.has("x")) {
-      double[] to = move.of(point.get("x").doubleValue(), point.get("y").doubleValue());
-      ((ObjectNode) point).put("x", to[0]).put("y", to[1]);
-    }
   }
 
   // --- order and names
@@ -151,7 +119,7 @@ class InvarianceTest {
   void orderOfReadings() {
     ObjectNode shuffled = RunningService.sample();
     for (JsonNode setup : shuffled.at("/survey/setups")) {
-      shuffle(setup.get("readings"));
+      Retold.shuffle(setup.get("readings"), new Random(8));
     }
     same(plan(RunningService.sample()), plan(shuffled), EXACT);
   }
@@ -194,15 +162,9 @@ class InvarianceTest {
     same(plan(RunningService.sample()), plan(renamed), EXACT);
   }
 
-  private static void shuffle(JsonNode array) {
-    List<JsonNode> elements = Trees.elements(array);
-    Collections.shuffle(elements, new Random(8));
-    Trees.refill(array, elements);
-  }
-
   // --- how
 
-  private static void same(JsonNode expected, JsonNode actual, Tolerance tolerance) {
+  private static void same(JsonNode expected, JsonNode actual, Slack slack) {
     for (String place :
         List.of(
             "/depth/area",
@@ -217,7 +179,7 @@ class InvarianceTest {
             "/surface/variogram/range",
             "/surface/crossValidation/rmse")) {
       double value = number(expected, place);
-      assertEquals(value, number(actual, place), tolerance.relative() * value, place);
+      assertEquals(value, number(actual, place), slack.relative() * value, place);
     }
     for (String place :
         List.of(
@@ -227,9 +189,9 @@ class InvarianceTest {
             "/depth/deepest/depth",
             "/flatness/before/gap",
             "/flatness/after/gap")) {
-      assertEquals(number(expected, place), number(actual, place), tolerance.height(), place);
+      assertEquals(number(expected, place), number(actual, place), slack.height(), place);
     }
-    sameOdds(expected, actual, tolerance.odds());
+    sameOdds(expected, actual, slack.odds());
     sameProbes(expected, actual);
     sameCounts(expected, actual);
   }

@@ -9,15 +9,30 @@ import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.web.json.Words;
 import java.util.Arrays;
 
-/** Turns an answer in US units into metric ones by the dimensions that the contract tells. */
-final class Metric {
+/** Turns values in US units into metric ones, or back, by the dimensions that the contract tells. */
+public final class Metric {
 
   private final JsonNode document = RunningService.CONTRACT.document();
+  private final UnitSystem from;
+  private final UnitSystem to;
+
+  private Metric(UnitSystem from, UnitSystem to) {
+    this.from = from;
+    this.to = to;
+  }
 
   /** {@code value} of the schema {@code name}, in metric units. */
-  static JsonNode of(String name, JsonNode value) {
-    Metric metric = new Metric();
-    return metric.convert(metric.document.at("/components/schemas/" + name), value);
+  public static JsonNode of(String name, JsonNode value) {
+    return new Metric(UnitSystem.US, UnitSystem.METRIC).convert(name, value);
+  }
+
+  /** A metric {@code value} of the schema {@code name} in US units; tables are left as they are. */
+  public static JsonNode toUs(String name, JsonNode value) {
+    return new Metric(UnitSystem.METRIC, UnitSystem.US).convert(name, value);
+  }
+
+  private JsonNode convert(String name, JsonNode value) {
+    return convert(document.at("/components/schemas/" + name), value);
   }
 
   private JsonNode convert(JsonNode told, JsonNode value) {
@@ -53,18 +68,18 @@ final class Metric {
   }
 
   /** Its unit tells its dimension. */
-  private static JsonNode amount(ObjectNode amount) {
+  private JsonNode amount(ObjectNode amount) {
     Dimension dimension =
         Arrays.stream(Dimension.values())
-            .filter(d -> d.unit(UnitSystem.US).code().equals(amount.get("unit").textValue()))
+            .filter(d -> d.unit(from).code().equals(amount.get("unit").textValue()))
             .findFirst()
             .orElseThrow();
     amount.set("value", number(dimension, amount.get("value")));
-    return amount.put("unit", dimension.unit(UnitSystem.METRIC).code());
+    return amount.put("unit", dimension.unit(to).code());
   }
 
-  private static JsonNode number(Dimension dimension, JsonNode value) {
-    double inside = dimension.unit(UnitSystem.US).toSi(value.doubleValue());
-    return DoubleNode.valueOf(dimension.unit(UnitSystem.METRIC).fromSi(inside));
+  private JsonNode number(Dimension dimension, JsonNode value) {
+    double inside = dimension.unit(from).toSi(value.doubleValue());
+    return DoubleNode.valueOf(dimension.unit(to).fromSi(inside));
   }
 }

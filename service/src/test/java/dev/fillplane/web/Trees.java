@@ -36,7 +36,7 @@ public final class Trees {
   }
 
   /** The same with the properties of every object in the opposite order of their names. */
-  static JsonNode backwards(JsonNode tree) {
+  public static JsonNode backwards(JsonNode tree) {
     if (tree.isObject()) {
       TreeMap<String, JsonNode> properties = new TreeMap<>(Comparator.reverseOrder());
       tree.properties().forEach(e -> properties.put(e.getKey(), backwards(e.getValue())));
@@ -50,14 +50,14 @@ public final class Trees {
     return tree;
   }
 
-  static List<JsonNode> elements(JsonNode array) {
+  public static List<JsonNode> elements(JsonNode array) {
     List<JsonNode> elements = new ArrayList<>();
     array.forEach(elements::add);
     return elements;
   }
 
   /** Puts {@code elements} in place of those of {@code array}. */
-  static void refill(JsonNode array, List<JsonNode> elements) {
+  public static void refill(JsonNode array, List<JsonNode> elements) {
     ((ArrayNode) array).removeAll().addAll(elements);
   }
 }

@@ -3,6 +3,7 @@ package dev.fillplane.web.json;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import dev.fillplane.quantity.Dimension;
 import dev.fillplane.quantity.UnitSystem;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -11,9 +12,12 @@ import java.util.Map;
  */
 public record Answer(UnitSystem units, Map<String, String> unitCodes, @JsonUnwrapped Object body) {
 
+  private static final Map<String, String> METRIC = unitCodes(UnitSystem.METRIC);
+  private static final Map<String, String> US = unitCodes(UnitSystem.US);
+
   /** {@code body} in {@code units}. */
   public static Answer of(UnitSystem units, Object body) {
-    return new Answer(units, unitCodes(units), body);
+    return new Answer(units, units == UnitSystem.METRIC ? METRIC : US, body);
   }
 
   /** UCUM codes by the name of their dimension. */
@@ -22,6 +26,6 @@ public record Answer(UnitSystem units, Map<String, String> unitCodes, @JsonUnwra
     for (Dimension dimension : Dimension.values()) {
       codes.put(Words.property(dimension), dimension.unit(units).code());
     }
-    return codes;
+    return Collections.unmodifiableMap(codes);
   }
 }

@@ -1,13 +1,15 @@
 /** Draws the floor as it is told so far: walls, openings, readings, and what is being drawn. */
 
 import { svg } from './dom.js';
+import { boxOf } from './geometry.js';
 import { pointsOf } from './survey.js';
 
 /** @typedef {import('./view-box.js').ViewBox} ViewBox */
 /** @typedef {import('./geometry.js').Point} Point */
 
-/** Width of a bold letter of the names, in pixels. */
+/** Width of a bold letter of the names and what a line of them needs, in pixels. */
 const LETTER = 7.5;
+const LINE = 26;
 
 /**
  * @param {SVGSVGElement} board
@@ -19,9 +21,10 @@ export function drawBoard(board, view, request, drawing) {
   board.setAttribute('viewBox', `0 0 ${view.width} ${view.height}`);
   board.replaceChildren(
     background(view),
-    ...request.rooms.map((room, i) => roomShape(view, room, i)),
+    ...request.rooms.map((room) => roomShape(view, room)),
     ...request.rooms.flatMap((room) => (room.openings ?? []).map((opening) => openingShape(view, opening))),
     ...pointsOf(request.survey).map((point) => readingShape(view, point)),
+    ...request.rooms.map((room, i) => nameOf(view, room, i)),
     unfinished(view, drawing.corners, drawing.cursor),
     drawing.cursor ? cross(view, drawing.cursor) : svg('g'),
   );
@@ -44,21 +47,25 @@ function label(x, y, value) {
   return svg('text', { x, y }, String(value));
 }
 
-function roomShape(view, room, i) {
+function roomShape(view, room) {
   const rings = room.outline?.coordinates ?? [];
   const d = rings.map((ring) => `${line(view, ring.slice(0, -1))}Z`).join('');
-  return svg('g', { class: 'room-shape' },
-    svg('path', { d, 'fill-rule': 'evenodd' }),
-    rings.length > 0 ? nameOf(view, room.id ?? '', i, rings[0]) : '');
+  return svg('path', { class: 'room-shape', d, 'fill-rule': 'evenodd' });
 }
 
-/** The name of a room where it has the width for it, or else its number in the list, or nothing. */
-function nameOf(view, name, i, ring) {
+/** The name of a room where it has the place for it, or else its number in the list, or nothing. */
+function nameOf(view, room, i) {
+  const [ring = []] = room.outline?.coordinates ?? [];
+  const [, bottom, , top] = boxOf(ring);
+  if (ring.length === 0 || (top - bottom) * view.scale < LINE) {
+    return svg('g');
+  }
   const corner = upperLeft(ring);
   const right = Math.max(...ring.filter((p) => p[1] === corner[1]).map((p) => p[0]));
   const letters = ((right - corner[0]) * view.scale - 10) / LETTER;
   const [x, y] = view.toPixels(corner);
-  return svg('text', { x: x + 6, y: y + 16 }, [name, String(i + 1)].find((text) => text.length <= letters) ?? '');
+  const text = [room.id ?? '', String(i + 1)].find((name) => name.length <= letters) ?? '';
+  return svg('text', { class: 'room-name', x: x + 6, y: y + 16 }, text);
 }
 
 function upperLeft(ring) {

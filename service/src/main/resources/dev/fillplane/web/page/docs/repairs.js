@@ -16,13 +16,48 @@ const NAMES = [
   ['.body-param', () => 'Body'],
 ];
 
+/** The dialog for the key: it takes the focus, Escape leaves it, and the focus goes back to where it was. */
+class KeyDialog {
+  /** What last had the focus outside. @type {any} */
+  #opener = null;
+  #open = false;
+
+  /** @param {HTMLElement} reference */
+  constructor(reference) {
+    this.reference = reference;
+    reference.addEventListener('focusin', ({ target }) => {
+      this.#opener = /** @type {any} */ (target).closest('.dialog-ux') ? this.#opener : target;
+    });
+    reference.addEventListener('keydown', (event) => event.key === 'Escape' && this.#find('.close-modal')?.click());
+  }
+
+  repair() {
+    const dialog = this.#find('.modal-ux');
+    if (dialog && !dialog.hasAttribute('role')) {
+      this.#open = true;
+      dialog.setAttribute('role', 'dialog');
+      dialog.setAttribute('aria-label', 'Key of the service');
+      this.#find('.close-modal').setAttribute('aria-label', 'Close');
+      dialog.querySelector('input, button').focus();
+    } else if (!dialog && this.#open) {
+      this.#open = false;
+      this.#opener?.focus();
+    }
+  }
+
+  /** @returns {any} */
+  #find(selector) {
+    return this.reference.querySelector(selector);
+  }
+}
+
 /** Keeps the reference below a node in repair. @param {HTMLElement} reference */
 export function keepInRepair(reference) {
+  const dialog = new KeyDialog(reference);
   const repair = () => {
+    dialog.repair();
     reference.querySelectorAll(FIELDS).forEach(nameField);
     reference.querySelectorAll(FOLDS).forEach(nameFold);
-    reference.querySelectorAll('.close-modal').forEach((button) => button.setAttribute('aria-label', 'Close'));
-    reference.querySelectorAll('.modal-ux').forEach(nameDialog);
     reference.querySelectorAll(SCROLLS).forEach(letKeysScroll);
   };
   new MutationObserver(repair).observe(reference, { childList: true, subtree: true });
@@ -43,14 +78,6 @@ function nameFold(button) {
   if (button.textContent.trim() === '') {
     const property = button.closest('.property-row')?.firstElementChild?.textContent;
     button.setAttribute('aria-label', `Parts${property ? ` of ${property}` : ''}`);
-  }
-}
-
-function nameDialog(dialog) {
-  if (!dialog.hasAttribute('role')) {
-    dialog.setAttribute('role', 'dialog');
-    dialog.setAttribute('aria-label', 'Key of the service');
-    dialog.querySelector('input, button')?.focus();
   }
 }
 
