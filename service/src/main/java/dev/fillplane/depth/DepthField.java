@@ -8,7 +8,6 @@ import dev.fillplane.surface.FloorSample;
 import dev.fillplane.surface.Prisms;
 import dev.fillplane.target.Plane;
 import java.util.ArrayList;
-import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -198,11 +197,14 @@ public final class DepthField implements Depths {
 
   private DepthRange range(int room) {
     FloorPoints points = floor.points(List.of(room));
-    DoubleSummaryStatistics depths =
-        IntStream.range(0, points.count())
-            .mapToDouble(i -> rule.at(room, points.x()[i], points.y()[i], points.elevation()[i]))
-            .summaryStatistics();
-    return new DepthRange(depths.getMin(), depths.getMax());
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < points.count(); i++) {
+      double depth = rule.at(room, points.x()[i], points.y()[i], points.elevation()[i]);
+      least = Math.min(least, depth);
+      most = Math.max(most, depth);
+    }
+    return new DepthRange(least, most);
   }
 
   /** Rounding may leave a shade less than nothing. */
