@@ -82,8 +82,7 @@ final class Options {
   private Option pour(OptionName name, TargetShape shape) {
     DepthField field = floor.under(floor.plainly(shape));
     VolumeDraws draws = floor.draws(field);
-    int bags =
-        BagOdds.likely(draws.volumes(), draws.wetAreas(), floor.sheet(), request.seed());
+    int bags = BagOdds.likely(draws.volumes(), draws.wetAreas(), floor.sheet(), request.seed());
     return option(
         name,
         flatness.after().verdict(),

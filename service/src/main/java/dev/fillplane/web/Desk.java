@@ -45,9 +45,7 @@ final class Desk {
     Q request = read(tree, calculation.request(), units);
     try {
       Object answer =
-          calculation
-              .work()
-              .answer(request, new Calculation.Caller(units, tree, query));
+          calculation.work().answer(request, new Calculation.Caller(units, tree, query));
       WorkSize size = WorkSize.of(request, answer);
       observer.computed(size);
       sized.accept(size);

@@ -34,7 +34,14 @@ final class Starts {
         Table.of("goal", "measured", "wanted", "")
             .atMost("start to listening", middle(listening), 2000, " ms")
             .toString();
-    return "### Start\n\n" + STARTS + " starts with `" + String.join(" ", options) + "`.\n\n" + table + "\n" + goals;
+    return "### Start\n\n"
+        + STARTS
+        + " starts with `"
+        + String.join(" ", options)
+        + "`.\n\n"
+        + table
+        + "\n"
+        + goals;
   }
 
   private static void row(Table table, String what, double[] millis) {

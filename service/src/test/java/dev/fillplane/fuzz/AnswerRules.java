@@ -112,7 +112,9 @@ final class AnswerRules {
         !left.matches();
         left = left.tail()) {
       JsonNode next =
-          here.isArray() ? here.path(left.getMatchingIndex()) : here.path(left.getMatchingProperty());
+          here.isArray()
+              ? here.path(left.getMatchingIndex())
+              : here.path(left.getMatchingProperty());
       if (next.isMissingNode()) {
         return !here.isArray();
       }

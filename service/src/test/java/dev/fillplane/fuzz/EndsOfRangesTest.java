@@ -15,7 +15,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
-/** Numbers at the ends of their ranges are in, those beyond are out; crews and jobs at their ends. */
+/**
+ * Numbers at the ends of their ranges are in, those beyond are out; crews and jobs at their ends.
+ */
 class EndsOfRangesTest {
 
   private final FuzzedService service = FuzzedService.shared();
@@ -89,15 +91,23 @@ class EndsOfRangesTest {
             with("steps of no length", "{'surface':{'steps':[{'from':[1,1],'to':[1,1]}]}}"),
             with("steps far away", "{'surface':{'steps':[{'from':[1e9,0],'to':[1e9,1]}]}}"),
             with("twenty steps in a fan", fan()),
-            with("probes anywhere", "{'probes':[{'id':'a','x':1e9,'y':-1e9},{'id':'b','x':0,'y':0}]}"),
+            with(
+                "probes anywhere",
+                "{'probes':[{'id':'a','x':1e9,'y':-1e9},{'id':'b','x':0,'y':0}]}"),
             with("openings of no width", opening(2, 0, 2, 0)),
             with("opening off the wall", opening(2, 1, 3, 1)),
             with("opening round a corner", opening(5.5, 0, 6, 0.5)),
             with("opening 1e9 away", opening(1e9, 0, 1e9, 1)),
             with("feature far away", "{'features':[{'kind':'drain','at':[1e9,1e9],'width':100}]}"),
-            with("joint of no length", "{'features':[{'kind':'moving-joint','from':[3,1],'to':[3,1]}]}"),
-            with("joint along a wall", "{'features':[{'kind':'moving-joint','from':[0,0],'to':[6,0]}]}"),
-            with("joint far beyond", "{'features':[{'kind':'moving-joint','from':[-1e6,2],'to':[1e6,2]}]}")));
+            with(
+                "joint of no length",
+                "{'features':[{'kind':'moving-joint','from':[3,1],'to':[3,1]}]}"),
+            with(
+                "joint along a wall",
+                "{'features':[{'kind':'moving-joint','from':[0,0],'to':[6,0]}]}"),
+            with(
+                "joint far beyond",
+                "{'features':[{'kind':'moving-joint','from':[-1e6,2],'to':[1e6,2]}]}")));
   }
 
   private static String fan() {

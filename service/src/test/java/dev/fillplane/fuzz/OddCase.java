@@ -17,8 +17,8 @@ import org.junit.jupiter.api.DynamicTest;
 /**
  * A request that is odd on purpose, and what comes of it.
  *
- * @param code of the error that it is refused with; empty where it is answered, {@code either} where
- *     any error would do as well
+ * @param code of the error that it is refused with; empty where it is answered, {@code either}
+ *     where any error would do as well
  * @param pointer where the error is
  */
 record OddCase(String name, ObjectNode request, String code, String pointer) {

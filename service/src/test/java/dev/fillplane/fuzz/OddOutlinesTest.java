@@ -33,38 +33,68 @@ class OddOutlinesTest {
             refused("one place", room(polygon(ring(1, 1, 1, 1, 1, 1))), "outline-too-small", SHELL),
             refused("a speck", room(polygon(box(1, 1, 1.05, 1.05))), "outline-too-small", SHELL),
             refused(
-                "sliver 1e-9 wide", room(polygon(box(0, 1, 6, 1 + 1e-9))), "outline-too-small", SHELL),
+                "sliver 1e-9 wide",
+                room(polygon(box(0, 1, 6, 1 + 1e-9))),
+                "outline-too-small",
+                SHELL),
             refused(
-                "sliver 2 mm wide", room(polygon(box(0, 1, 6, 1.002))), "readings-on-a-line", "#/survey"),
+                "sliver 2 mm wide",
+                room(polygon(box(0, 1, 6, 1.002))),
+                "readings-on-a-line",
+                "#/survey"),
             answered("sliver 60 mm wide, read beside it", besides(box(0, 1, 6, 1.06))),
             refused(
-                "bow-tie", room(polygon(ring(0, 0, 6, 4, 6, 0, 0, 4))), "outline-crosses-itself", SHELL),
+                "bow-tie",
+                room(polygon(ring(0, 0, 6, 4, 6, 0, 0, 4))),
+                "outline-crosses-itself",
+                SHELL),
             refused(
-                "spike", room(polygon(ring(0, 0, 6, 0, 6, 2, 9, 2, 6, 2, 6, 4, 0, 4))),
-                "outline-crosses-itself", SHELL),
+                "spike",
+                room(polygon(ring(0, 0, 6, 0, 6, 2, 9, 2, 6, 2, 6, 4, 0, 4))),
+                "outline-crosses-itself",
+                SHELL),
             refused(
-                "touches itself", room(polygon(ring(0, 0, 6, 0, 6, 4, 3, 0, 0, 4))),
-                "outline-crosses-itself", SHELL),
+                "touches itself",
+                room(polygon(ring(0, 0, 6, 0, 6, 4, 3, 0, 0, 4))),
+                "outline-crosses-itself",
+                SHELL),
             refused(
-                "goes round twice", room(polygon(ring(0, 0, 6, 0, 6, 4, 0, 4, 0, 0, 6, 0, 6, 4, 0, 4))),
-                "outline-crosses-itself", SHELL),
-            refused("not closed", room(polygon(open(0, 0, 6, 0, 6, 4, 0, 4))), "ring-not-closed", SHELL),
+                "goes round twice",
+                room(polygon(ring(0, 0, 6, 0, 6, 4, 0, 4, 0, 0, 6, 0, 6, 4, 0, 4))),
+                "outline-crosses-itself",
+                SHELL),
+            refused(
+                "not closed",
+                room(polygon(open(0, 0, 6, 0, 6, 4, 0, 4))),
+                "ring-not-closed",
+                SHELL),
             answered("clockwise", room(polygon(ring(0, 0, 0, 4, 6, 4, 6, 0)))),
-            answered("repeated positions", room(polygon(ring(0, 0, 0, 0, 6, 0, 6, 0, 6, 4, 0, 4, 0, 4)))),
+            answered(
+                "repeated positions",
+                room(polygon(ring(0, 0, 0, 0, 6, 0, 6, 0, 6, 4, 0, 4, 0, 4)))),
             answered(
                 "positions 1e-12 apart",
                 room(polygon(ring(0, 0, 1e-12, 0, 6, 0, 6, 1e-12, 6, 4, 0, 4, 0, 4 - 1e-12)))),
             answered("many positions on a line", room(polygon(onALine(400)))),
-            answered("a corner of almost no angle", room(polygon(ring(0, 0, 6, 0, 6, 4, 5.999999, 0.1)))),
+            answered(
+                "a corner of almost no angle",
+                room(polygon(ring(0, 0, 6, 0, 6, 4, 5.999999, 0.1)))),
             answered("slanting tip", room(polygon(ring(0, 1.572, 9.906, 1.572, 0, 3.096)))),
             answered("star", room(polygon(round(3, 2, 64, i -> i % 2 == 0 ? 2 : 0.6)))),
             answered("circle of 1,999 corners", room(polygon(round(3, 2, 1_999, i -> 1.9)))),
             answered("comb of 200 teeth", room(polygon(comb(200, 0.015, 4)))),
-            refused("100,000 corners", room(polygon(round(3, 2, 100_000, i -> 1.9))), "too-many", SHELL),
-            answered("1e7 away", at(9.9e6, -9.9e6, polygon(box(9.9e6, -9.9e6, 9.9e6 + 6, 4 - 9.9e6)))),
             refused(
-                "1e9 away", at(1e9, 1e9, polygon(box(1e9, 1e9, 1e9 + 6, 1e9 + 4))),
-                "outline-too-far", SHELL + "/0"),
+                "100,000 corners",
+                room(polygon(round(3, 2, 100_000, i -> 1.9))),
+                "too-many",
+                SHELL),
+            answered(
+                "1e7 away", at(9.9e6, -9.9e6, polygon(box(9.9e6, -9.9e6, 9.9e6 + 6, 4 - 9.9e6)))),
+            refused(
+                "1e9 away",
+                at(1e9, 1e9, polygon(box(1e9, 1e9, 1e9 + 6, 1e9 + 4))),
+                "outline-too-far",
+                SHELL + "/0"),
             refused("a town", room(polygon(box(0, 0, 3e3, 3e3))), "out-of-range", "#/rooms")));
   }
 
@@ -74,26 +104,50 @@ class OddOutlinesTest {
         "/v1/plans",
         Stream.of(
             answered("touches the wall in a place", room(polygon(ROOM, ring(0, 2, 1, 1, 1, 3)))),
-            refused("along the wall", room(polygon(ROOM, box(0, 1, 1, 3))), "island-crosses-outline", ISLAND),
+            refused(
+                "along the wall",
+                room(polygon(ROOM, box(0, 1, 1, 3))),
+                "island-crosses-outline",
+                ISLAND),
             refused("the whole room", room(polygon(ROOM, ROOM)), "ring-repeated", ISLAND),
             refused("outside", room(polygon(ROOM, box(8, 0, 9, 1))), "island-outside", ISLAND),
-            refused("across the wall", room(polygon(ROOM, box(5, 1, 7, 2))), "island-crosses-outline", ISLAND),
-            refused("round the room", room(polygon(ROOM, box(-1, -1, 7, 5))), "island-crosses-outline", ISLAND),
             refused(
-                "twice the same", room(polygon(ROOM, box(2, 1, 3, 2), box(2, 1, 3, 2))),
-                "ring-repeated", COORDINATES + "/2"),
+                "across the wall",
+                room(polygon(ROOM, box(5, 1, 7, 2))),
+                "island-crosses-outline",
+                ISLAND),
             refused(
-                "one in another", room(polygon(ROOM, box(2, 1, 4, 3), box(2.5, 1.5, 3, 2))),
-                "islands-overlap", COORDINATES + "/2"),
-            refused("of no area", room(polygon(ROOM, ring(2, 1, 3, 1, 2.5, 1))), "island-too-small", ISLAND),
+                "round the room",
+                room(polygon(ROOM, box(-1, -1, 7, 5))),
+                "island-crosses-outline",
+                ISLAND),
             refused(
-                "bow-tie", room(polygon(ROOM, ring(2, 1, 3, 2, 3, 1, 2, 2))),
-                "outline-crosses-itself", ISLAND),
+                "twice the same",
+                room(polygon(ROOM, box(2, 1, 3, 2), box(2, 1, 3, 2))),
+                "ring-repeated",
+                COORDINATES + "/2"),
+            refused(
+                "one in another",
+                room(polygon(ROOM, box(2, 1, 4, 3), box(2.5, 1.5, 3, 2))),
+                "islands-overlap",
+                COORDINATES + "/2"),
+            refused(
+                "of no area",
+                room(polygon(ROOM, ring(2, 1, 3, 1, 2.5, 1))),
+                "island-too-small",
+                ISLAND),
+            refused(
+                "bow-tie",
+                room(polygon(ROOM, ring(2, 1, 3, 2, 3, 1, 2, 2))),
+                "outline-crosses-itself",
+                ISLAND),
             answered("almost the whole room", room(polygon(ROOM, box(0.05, 0.05, 5.95, 3.95)))),
             answered("a wall that leaves a gap", room(polygon(ROOM, box(2.9, 0.001, 3.1, 3.999)))),
             refused(
-                "cuts the room in two", room(polygon(ROOM, ring(3, 0, 3.2, 2, 3, 4, 2.8, 2))),
-                "floor-falls-apart", COORDINATES),
+                "cuts the room in two",
+                room(polygon(ROOM, ring(3, 0, 3.2, 2, 3, 4, 2.8, 2))),
+                "floor-falls-apart",
+                COORDINATES),
             answered("199 columns", room(polygon(columns(199)))),
             refused("200 columns", room(polygon(columns(200))), "too-many", COORDINATES)));
   }
@@ -117,7 +171,8 @@ class OddOutlinesTest {
             refused(
                 "a hundred kilometres apart",
                 with(box(1e5, 0, 1e5 + 3, 3)),
-                "too-many-batches", "#/crew/bagsPerBatch"),
+                "too-many-batches",
+                "#/crew/bagsPerBatch"),
             answered("200 closets", closets(200)),
             refused("201 closets", closets(201), "too-many", "#/rooms"),
             refused("5,000 rooms", closets(5_000), "too-many", "#/rooms")));

@@ -29,21 +29,39 @@ class OddSurveysTest {
             refused("two", places(2, i -> 1 + i, i -> 1, FLAT), "too-few-readings", "#/survey"),
             answered("three", places(3, i -> 1 + 2 * i, i -> 1 + i % 2, ROUGH)),
             refused(
-                "three on a line", places(3, i -> 1 + i, i -> 1 + i, FLAT), "readings-on-a-line", "#/survey"),
+                "three on a line",
+                places(3, i -> 1 + i, i -> 1 + i, FLAT),
+                "readings-on-a-line",
+                "#/survey"),
             refused(
-                "fifty on a line", places(50, i -> 0.1 * i, i -> 0.05 * i, ROUGH),
-                "readings-on-a-line", "#/survey"),
+                "fifty on a line",
+                places(50, i -> 0.1 * i, i -> 0.05 * i, ROUGH),
+                "readings-on-a-line",
+                "#/survey"),
             refused(
-                "a line that is 1e-12 crooked", places(20, i -> 0.2 * i, i -> 1 + 1e-12 * (i % 2), ROUGH),
-                "readings-on-a-line", "#/survey"),
+                "a line that is 1e-12 crooked",
+                places(20, i -> 0.2 * i, i -> 1 + 1e-12 * (i % 2), ROUGH),
+                "readings-on-a-line",
+                "#/survey"),
             refused(
-                "all at one place", places(20, i -> 2, i -> 2, ROUGH), "readings-on-a-line", "#/survey"),
+                "all at one place",
+                places(20, i -> 2, i -> 2, ROUGH),
+                "readings-on-a-line",
+                "#/survey"),
             refused(
-                "all within 1e-12", places(20, i -> 2 + 1e-12 * (i % 3), i -> 2 + 1e-12 * (i % 5), ROUGH),
-                "readings-on-a-line", "#/survey"),
-            refused("outside", places(20, i -> 50 + i % 5, i -> 60 + i % 4, FLAT), "no-reading-in-a-room", "#/survey"),
+                "all within 1e-12",
+                places(20, i -> 2 + 1e-12 * (i % 3), i -> 2 + 1e-12 * (i % 5), ROUGH),
+                "readings-on-a-line",
+                "#/survey"),
             refused(
-                "1e9 away", places(20, i -> 1e9 * (i % 5), i -> 1e9 * (i % 4), FLAT), "too-few-readings",
+                "outside",
+                places(20, i -> 50 + i % 5, i -> 60 + i % 4, FLAT),
+                "no-reading-in-a-room",
+                "#/survey"),
+            refused(
+                "1e9 away",
+                places(20, i -> 1e9 * (i % 5), i -> 1e9 * (i % 4), FLAT),
+                "too-few-readings",
                 "#/survey")));
   }
 
@@ -52,26 +70,66 @@ class OddSurveysTest {
     return OddCase.tests(
         "/v1/plans",
         Stream.of(
-            answered("a line that is 20 mm crooked", places(20, i -> 0.3 * i, i -> 1 + 0.02 * (i % 2), ROUGH)),
+            answered(
+                "a line that is 20 mm crooked",
+                places(20, i -> 0.3 * i, i -> 1 + 0.02 * (i % 2), ROUGH)),
             answered("on one circle", circle(60, ROUGH)),
             answered("on one circle, flat", circle(60, FLAT)),
-            answered("on the outline", places(60, i -> onTheOutline(i)[0], i -> onTheOutline(i)[1], ROUGH)),
-            answered("in the corners", places(4, i -> i % 3 == 0 ? 0 : 6, i -> i < 2 ? 0 : 4, ROUGH)),
-            answered("pairs 1e-12 apart", places(40, i -> i % 5 + 1e-12 * (i % 2), i -> i / 10 + 0.5, ROUGH)),
-            answered("pairs 1 mm apart that differ by 30 mm",
-                places(40, i -> i / 2 % 5 + 1e-3 * (i % 2), i -> i / 10 + 0.5, i -> -30 * ((i + i / 2) % 2) - i / 2 % 5)),
-            refused("one far from a crowd", places(40, i -> i == 0 ? 5.9 : 0.5 + 1e-3 * (i % 6),
-                i -> i == 0 ? 3.9 : 0.5 + 1e-3 * (i / 6), ROUGH), "too-many-lifts", "#/material"),
-            answered("grid, flat", places(70, i -> 0.5 + 0.5 * (i % 10), i -> 0.4 + 0.5 * (i / 10), FLAT)),
-            answered("grid, 1e-9 rough",
-                places(70, i -> 0.5 + 0.5 * (i % 10), i -> 0.4 + 0.5 * (i / 10), i -> -5 + 1e-9 * (i % 3))),
-            refused("one reading 5 m low",
-                places(70, i -> 0.5 + 0.5 * (i % 10), i -> 0.4 + 0.5 * (i / 10), i -> i == 33 ? -5000 : -5), "too-many-lifts", "#/material"),
-            answered("checkered by 100 mm",
-                places(70, i -> 0.5 + 0.5 * (i % 10), i -> 0.4 + 0.5 * (i / 10), i -> i % 2 * -100.0)),
-            answered("elevations of 9,000 m", places(40, i -> i % 8 * 0.7, i -> i / 8 * 0.7, i -> 9e6 + i % 3)),
-            refused("elevations of 1e15", places(40, i -> i % 8 * 0.7, i -> i / 8 * 0.7, i -> 1e15 * (i % 3)),
-                "out-of-range", "#/survey/elevations/1/elevation")));
+            answered(
+                "on the outline",
+                places(60, i -> onTheOutline(i)[0], i -> onTheOutline(i)[1], ROUGH)),
+            answered(
+                "in the corners", places(4, i -> i % 3 == 0 ? 0 : 6, i -> i < 2 ? 0 : 4, ROUGH)),
+            answered(
+                "pairs 1e-12 apart",
+                places(40, i -> i % 5 + 1e-12 * (i % 2), i -> i / 10 + 0.5, ROUGH)),
+            answered(
+                "pairs 1 mm apart that differ by 30 mm",
+                places(
+                    40,
+                    i -> i / 2 % 5 + 1e-3 * (i % 2),
+                    i -> i / 10 + 0.5,
+                    i -> -30 * ((i + i / 2) % 2) - i / 2 % 5)),
+            refused(
+                "one far from a crowd",
+                places(
+                    40,
+                    i -> i == 0 ? 5.9 : 0.5 + 1e-3 * (i % 6),
+                    i -> i == 0 ? 3.9 : 0.5 + 1e-3 * (i / 6),
+                    ROUGH),
+                "too-many-lifts",
+                "#/material"),
+            answered(
+                "grid, flat",
+                places(70, i -> 0.5 + 0.5 * (i % 10), i -> 0.4 + 0.5 * (i / 10), FLAT)),
+            answered(
+                "grid, 1e-9 rough",
+                places(
+                    70,
+                    i -> 0.5 + 0.5 * (i % 10),
+                    i -> 0.4 + 0.5 * (i / 10),
+                    i -> -5 + 1e-9 * (i % 3))),
+            refused(
+                "one reading 5 m low",
+                places(
+                    70,
+                    i -> 0.5 + 0.5 * (i % 10),
+                    i -> 0.4 + 0.5 * (i / 10),
+                    i -> i == 33 ? -5000 : -5),
+                "too-many-lifts",
+                "#/material"),
+            answered(
+                "checkered by 100 mm",
+                places(
+                    70, i -> 0.5 + 0.5 * (i % 10), i -> 0.4 + 0.5 * (i / 10), i -> i % 2 * -100.0)),
+            answered(
+                "elevations of 9,000 m",
+                places(40, i -> i % 8 * 0.7, i -> i / 8 * 0.7, i -> 9e6 + i % 3)),
+            refused(
+                "elevations of 1e15",
+                places(40, i -> i % 8 * 0.7, i -> i / 8 * 0.7, i -> 1e15 * (i % 3)),
+                "out-of-range",
+                "#/survey/elevations/1/elevation")));
   }
 
   @TestFactory
@@ -170,13 +228,17 @@ class OddSurveysTest {
 
   private static double[] inASpot(int i, int n) {
     double[] row = onGrid(i, n);
-    return i < 3 ? new double[] {3 * i, 4 - 4 * (i % 2), -5} : new double[] {row[0] / 1e3, row[1] / 1e3, -5};
+    return i < 3
+        ? new double[] {3 * i, 4 - 4 * (i % 2), -5}
+        : new double[] {row[0] / 1e3, row[1] / 1e3, -5};
   }
 
   private static double[] almostAtOnePlace(int i, int n) {
     Random random = new Random(i);
     double size = i < 4 ? 3 : 1e-9;
-    return new double[] {3 + size * (random.nextDouble() - 0.5), 2 + size * (random.nextDouble() - 0.5), -5};
+    return new double[] {
+      3 + size * (random.nextDouble() - 0.5), 2 + size * (random.nextDouble() - 0.5), -5
+    };
   }
 
   private static double[] atFourPlaces(int i, int n) {

@@ -29,11 +29,27 @@ final class Papers {
 
   /** Attributes that hold numbers and nothing else. */
   private static final Set<String> NUMBERS =
-      Set.of("d", "x", "y", "x1", "y1", "x2", "y2", "cx", "cy", "r", "width", "height", "viewBox",
-          "points", "transform", "font-size", "stroke-width");
+      Set.of(
+          "d",
+          "x",
+          "y",
+          "x1",
+          "y1",
+          "x2",
+          "y2",
+          "cx",
+          "cy",
+          "r",
+          "width",
+          "height",
+          "viewBox",
+          "points",
+          "transform",
+          "font-size",
+          "stroke-width");
+
   private static final Pattern FORMULA =
-      Pattern.compile(
-          "(?s)[\\s\\p{Z}\\p{Cf}]*([=+@\uFF1D\uFF0B\uFF0D\uFF20].*|-.*)|[\t\r].*");
+      Pattern.compile("(?s)[\\s\\p{Z}\\p{Cf}]*([=+@\uFF1D\uFF0B\uFF0D\uFF20].*|-.*)|[\t\r].*");
 
   private static final Pattern NEGATIVE = Pattern.compile("-[0-9.,]+");
 

@@ -56,7 +56,8 @@ enum PlanRules {
       JsonNode from = plans.of(low);
       JsonNode to = plans.of(high);
       double rise = Plans.number(to, "/target/elevation") - Plans.number(from, "/target/elevation");
-      String off = Math.abs(rise - by) > 1e-6 ? "the target rises by %s, not %s".formatted(rise, by) : "";
+      String off =
+          Math.abs(rise - by) > 1e-6 ? "the target rises by %s, not %s".formatted(rise, by) : "";
       return off + Same.BY_ROUNDING.brokenButForHeights(from, to);
     }
   },
@@ -136,7 +137,10 @@ enum PlanRules {
     told.putObject("survey").putArray("elevations");
     for (int i = 0; i < values.size(); i += 3) {
       OddFloor.reading(
-          told, values.get(i).asDouble(), values.get(i + 1).asDouble(), values.get(i + 2).asDouble());
+          told,
+          values.get(i).asDouble(),
+          values.get(i + 1).asDouble(),
+          values.get(i + 2).asDouble());
     }
     return told;
   }

@@ -22,10 +22,7 @@ class InRoundsTest {
   void roundsDoubleAndKeepTheOrder() {
     List<Integer> ordered = InRounds.of(numbers(COUNT));
     List<Integer> starts =
-        IntStream.range(1, COUNT)
-            .filter(i -> ordered.get(i) < ordered.get(i - 1))
-            .boxed()
-            .toList();
+        IntStream.range(1, COUNT).filter(i -> ordered.get(i) < ordered.get(i - 1)).boxed().toList();
     assertEquals(6, starts.size());
     for (int i = 1; i < starts.size(); i++) {
       assertEquals(2, (double) starts.get(i) / starts.get(i - 1), 0.2);
@@ -35,9 +32,13 @@ class InRoundsTest {
   @Test
   void elementsOfARoundLieApart() {
     List<Integer> ordered = InRounds.of(numbers(COUNT));
-    int last = IntStream.range(1, COUNT).filter(i -> ordered.get(i) < ordered.get(i - 1)).max().getAsInt();
+    int last =
+        IntStream.range(1, COUNT).filter(i -> ordered.get(i) < ordered.get(i - 1)).max().getAsInt();
     int widest =
-        IntStream.range(last + 1, COUNT).map(i -> ordered.get(i) - ordered.get(i - 1)).max().getAsInt();
+        IntStream.range(last + 1, COUNT)
+            .map(i -> ordered.get(i) - ordered.get(i - 1))
+            .max()
+            .getAsInt();
     assertTrue(widest < 40, "a gap of " + widest);
   }
 

@@ -9,7 +9,9 @@ import dev.fillplane.quantity.UnitSystem;
 import dev.fillplane.web.json.Words;
 import java.util.Arrays;
 
-/** Turns values in US units into metric ones, or back, by the dimensions that the contract tells. */
+/**
+ * Turns values in US units into metric ones, or back, by the dimensions that the contract tells.
+ */
 public final class Metric {
 
   private final JsonNode document = RunningService.CONTRACT.document();
