@@ -50,7 +50,12 @@ class HostileTextsTest {
             "/v1/plan-shapes",
             "/v1/plan-validations",
             "/v1/elevations")
-        .flatMap(path -> batches().map(from -> DynamicTest.dynamicTest(path + " " + from, () -> keeps(path, from))));
+        .flatMap(
+            path ->
+                batches()
+                    .map(
+                        from ->
+                            DynamicTest.dynamicTest(path + " " + from, () -> keeps(path, from))));
   }
 
   /** Numbers of the names that the first room of each request has. */
@@ -81,7 +86,9 @@ class HostileTextsTest {
     Set<String> rooms = texts(request.get("rooms"), "id");
     assertEquals(rooms, texts(plan.at("/quantities/rooms"), "room"));
     assertEquals(texts(request.get("probes"), "id"), texts(plan.at("/depth/probes"), "id"));
-    assertEquals(texts(request.at("/survey/elevations"), "point"), texts(plan.at("/elevations/points"), "point"));
+    assertEquals(
+        texts(request.at("/survey/elevations"), "point"),
+        texts(plan.at("/elevations/points"), "point"));
     assertEquals(request.get("reference"), plan.get("reference"));
     JsonNode shapes = Trees.of(answer("/v1/plan-shapes", request).body());
     for (JsonNode shape : shapes.get("features")) {
@@ -108,7 +115,8 @@ class HostileTextsTest {
       String value = attributes.item(i).getNodeValue();
       assertFalse(name.startsWith("on"), path + " " + name);
       boolean link = name.endsWith("href") || name.equals("src") || name.equals("action");
-      assertFalse(link && !value.startsWith("#") && !value.startsWith("data:image"), path + " " + value);
+      assertFalse(
+          link && !value.startsWith("#") && !value.startsWith("data:image"), path + " " + value);
     }
     for (Node child = node.getFirstChild(); child != null; child = child.getNextSibling()) {
       quiet(child, path);
@@ -155,7 +163,10 @@ class HostileTextsTest {
         .flatMap(
             place ->
                 HostileTexts.REFUSED.stream()
-                    .map(text -> DynamicTest.dynamicTest(place + " " + shown(text), () -> refused(place, text))));
+                    .map(
+                        text ->
+                            DynamicTest.dynamicTest(
+                                place + " " + shown(text), () -> refused(place, text))));
   }
 
   private static String shown(String text) {
@@ -186,10 +197,12 @@ class HostileTextsTest {
 
   private void half(Operation operation) {
     for (String text : HostileTexts.LONE) {
-      for (String place : List.of("/rooms/0/id", "/survey/elevations/0/point", "/probes/0/id", "")) {
+      for (String place :
+          List.of("/rooms/0/id", "/survey/elevations/0/point", "/probes/0/id", "")) {
         ObjectNode request = few();
         String name = place.isEmpty() ? "reference" : place.substring(place.lastIndexOf('/') + 1);
-        JsonNode of = place.isEmpty() ? request : request.at(place.substring(0, place.lastIndexOf('/')));
+        JsonNode of =
+            place.isEmpty() ? request : request.at(place.substring(0, place.lastIndexOf('/')));
         ((ObjectNode) of).put(name, text);
         Reply reply = service.post(operation, Texts.of(request));
         if (operation.takesJson()) {
@@ -239,7 +252,8 @@ class HostileTextsTest {
     for (int i = from; i < Math.min(names.size(), from + ROOMS); i++) {
       double x = 1.1 * (i - from);
       OddFloor.add(request, names.get(i), Rings.polygon(Rings.box(x, 0, x + 1, 2)));
-      ObjectNode opening = ((ObjectNode) request.at("/rooms/" + (i - from))).putArray("openings").addObject();
+      ObjectNode opening =
+          ((ObjectNode) request.at("/rooms/" + (i - from))).putArray("openings").addObject();
       opening.put("id", names.get(i)).put("kind", i % 2 == 0 ? "exit" : "threshold");
       opening.putArray("from").add(x + 0.1).add(0);
       opening.putArray("to").add(x + 0.9).add(0);
