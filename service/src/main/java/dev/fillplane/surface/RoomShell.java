@@ -46,7 +46,7 @@ final class RoomShell {
     }
     Coordinate[] ring = part.getExteriorRing().getCoordinates();
     for (int i = 1; i < ring.length; i++) {
-      if (!isIn(ring[i]) || !runsAlong(ring[i - 1], ring[i]) && leaves(ring[i - 1], ring[i])) {
+      if (!isIn(ring[i]) || (!runsAlong(ring[i - 1], ring[i]) && leaves(ring[i - 1], ring[i]))) {
         return false;
       }
     }
@@ -83,7 +83,7 @@ final class RoomShell {
 
   /** Whether both ends of a wall lie on one side of an edge. */
   private static boolean areApart(Coordinate from, Coordinate to, Coordinate a, Coordinate b) {
-    return isOut(from, to, a) && isOut(from, to, b) || isOut(to, from, a) && isOut(to, from, b);
+    return (isOut(from, to, a) && isOut(from, to, b)) || (isOut(to, from, a) && isOut(to, from, b));
   }
 
   /** Whether a place is on the right of a line by more than rounding. */

@@ -17,8 +17,15 @@ final class RequestIds {
 
   static void handle(JavalinConfig config) {
     config.routes.before(RequestIds::tell);
-    config.routes.beforeMatched(
-        context -> Note.of(context).route(context.endpoints().matchedHttpEndpoint().path));
+    config.routes.beforeMatched(RequestIds::note);
+  }
+
+  /** A HEAD is matched by the path of its GET, which is then no endpoint of its own. */
+  private static void note(Context context) {
+    var matched = context.endpoints().matchedHttpEndpoint();
+    if (matched != null) {
+      Note.of(context).route(matched.path);
+    }
   }
 
   /** Tells the ids with the answer. */

@@ -28,7 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
 @Timeout(60)
 class DeadlineTest {
 
-  private static final Duration DEADLINE = Duration.ofMillis(400);
+  private static final Duration DEADLINE = Duration.ofMillis(100);
 
   @TempDir(cleanup = CleanupMode.NEVER)
   private Path folder;
