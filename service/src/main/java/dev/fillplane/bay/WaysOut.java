@@ -9,13 +9,13 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.locationtech.jts.geom.Coordinate;
 
 /**
  * Finds how each part of the floor is left: breadth first from the exits over doorways and across
  * joints, which lead both ways. Of two ways with as many of them the shorter one counts. Parts that
  * reach no exit are left by an opening of one of them, a threshold before a doorway, or by the
- * middle of the first wall.
+ * middle of one of the long walls, whichever suits the pour best, so that it does not matter where an
+ * outline begins.
  */
 final class WaysOut {
 
@@ -61,9 +61,9 @@ final class WaysOut {
   private void fromAssumedExits() {
     for (int step = 0; step < 4; step++) {
       for (int i = 0; i < floor.size(); i++) {
-        Position exit = found[i] == null ? assumedExit(i, step) : null;
-        if (exit != null) {
-          settle(i, 0, 0, List.of(exit), false);
+        List<Position> exits = found[i] == null ? assumedExits(i, step) : List.of();
+        if (!exits.isEmpty()) {
+          settle(i, 0, 0, exits, false);
           spread(List.of(i), false);
         }
       }
@@ -71,17 +71,16 @@ final class WaysOut {
   }
 
   // Step by step less likely to be the way out.
-  private Position assumedExit(int part, int step) {
+  private List<Position> assumedExits(int part, int step) {
     if (step == 3) {
-      Coordinate[] wall = floor.part(part).polygon().getExteriorRing().getCoordinates();
-      return new Position((wall[0].x + wall[1].x) / 2, (wall[0].y + wall[1].y) / 2);
+      return Wall.longOnes(floor.part(part).polygon()).stream().map(Wall::middle).toList();
     }
     return floor.openings(part).stream()
         .filter(o -> step != 0 || o.kind() == OpeningKind.THRESHOLD)
         .filter(o -> step != 1 || o.into().isEmpty())
         .map(Opening::middle)
-        .findFirst()
-        .orElse(null);
+        .limit(1)
+        .toList();
   }
 
   private void spread(List<Integer> start, boolean known) {

@@ -53,72 +53,29 @@ final class Cholesky {
    * side; rows before {@code from} are taken as zero, columns from {@code width} on are left alone.
    */
   void forward(double[][] rows, int from, int width) {
-    int i = from;
-    for (; i + 1 < rows.length; i += 2) {
+    for (int i = from; i < rows.length; i++) {
       Stopped.ifInterrupted();
+      double[] row = rows[i];
+      double[] l = lower[i];
       int j = from;
       for (; j + 3 < i; j += 4) {
-        subtract(rows, i, j, width);
+        subtract(row, width, l, j, rows);
       }
-      finish(rows, i, j, width);
-      finish(rows, i + 1, j, width);
-    }
-    if (i < rows.length) {
-      finish(rows, i, from, width);
-    }
-  }
-
-  /** Subtracts what is left of the earlier rows, from {@code j} on, and scales. */
-  private void finish(double[][] rows, int i, int j, int width) {
-    double[] row = rows[i];
-    double[] l = lower[i];
-    int left = j;
-    for (; left + 3 < i; left += 4) {
-      subtract(row, width, l, left, rows);
-    }
-    for (; left < i; left++) {
-      double a = l[left];
-      double[] r = rows[left];
+      for (; j < i; j++) {
+        double a = l[j];
+        double[] r = rows[j];
+        for (int c = 0; c < width; c++) {
+          row[c] -= a * r[c];
+        }
+      }
+      double scale = 1 / l[i];
       for (int c = 0; c < width; c++) {
-        row[c] -= a * r[c];
+        row[c] *= scale;
       }
     }
-    double scale = 1 / l[i];
-    for (int c = 0; c < width; c++) {
-      row[c] *= scale;
-    }
   }
 
-  /** Four earlier rows from two, so that each that is read serves twice. */
-  private void subtract(double[][] rows, int i, int j, int width) {
-    double[] even = rows[i];
-    double[] odd = rows[i + 1];
-    double[] a = lower[i];
-    double[] b = lower[i + 1];
-    double a0 = a[j];
-    double a1 = a[j + 1];
-    double a2 = a[j + 2];
-    double a3 = a[j + 3];
-    double b0 = b[j];
-    double b1 = b[j + 1];
-    double b2 = b[j + 2];
-    double b3 = b[j + 3];
-    double[] r0 = rows[j];
-    double[] r1 = rows[j + 1];
-    double[] r2 = rows[j + 2];
-    double[] r3 = rows[j + 3];
-    for (int c = 0; c < width; c++) {
-      double v0 = r0[c];
-      double v1 = r1[c];
-      double v2 = r2[c];
-      double v3 = r3[c];
-      double nextEven = even[c] - (a0 * v0 + a1 * v1 + a2 * v2 + a3 * v3);
-      double nextOdd = odd[c] - (b0 * v0 + b1 * v1 + b2 * v2 + b3 * v3);
-      even[c] = nextEven;
-      odd[c] = nextOdd;
-    }
-  }
-
+  /** Four earlier rows from one; two at once are not made vector instructions, measured. */
   private static void subtract(double[] row, int width, double[] l, int j, double[][] rows) {
     double a0 = l[j];
     double a1 = l[j + 1];

@@ -69,6 +69,21 @@ class BayPlanTest {
     assertTravel(only(two, new TiltedDepths(0.002, 0.003, 0)), -1, 0);
   }
 
+  /** Nobody tells a way out: it must not matter where the outline begins, or which way it runs. */
+  @Test
+  void aWayOutThatIsAssumedSuitsThePour() {
+    TiltedDepths deepAtTheLeft = new TiltedDepths(0.020, -0.003, 0);
+    for (String corners :
+        List.of(
+            "0 0, 6 0, 6 4, 0 4",
+            "6 0, 6 4, 0 4, 0 0",
+            "6 4, 0 4, 0 0, 6 0",
+            "0 4, 6 4, 6 0, 0 0",
+            "0 2, 0 0, 3 0, 6 0, 6 4, 0 4")) {
+      assertTravel(only(room("hall", corners), deepAtTheLeft), 1, 0);
+    }
+  }
+
   @Test
   void stripsOfAnEllGoToTheExit() {
     Bay bay = only(TestRooms.ell(), TEN);
