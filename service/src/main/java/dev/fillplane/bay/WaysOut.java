@@ -14,8 +14,8 @@ import java.util.Map;
  * Finds how each part of the floor is left: breadth first from the exits over doorways and across
  * joints, which lead both ways. Of two ways with as many of them the shorter one counts. Parts that
  * reach no exit are left by an opening of one of them, a threshold before a doorway, or by the
- * middle of one of the long walls, whichever suits the pour best, so that it does not matter where an
- * outline begins.
+ * middle of one of the long walls, whichever suits the pour best, so that it does not matter where
+ * an outline begins.
  */
 final class WaysOut {
 
