@@ -127,28 +127,10 @@ public final class DepthMap {
     Frame frame = layout.frame();
     double height = Math.ceil(layout.height(legend.height(layout.legendColumns())));
     PictureSize size = sizes.apply(frame.width(), height);
-    Markup svg = new Markup();
-    svg.open(
-        "svg",
-        "xmlns",
-        "http://www.w3.org/2000/svg",
-        "role",
-        "img",
-        "viewBox",
-        "0 0 " + Markup.number(frame.width()) + " " + Markup.number(height),
-        "width",
-        size.width(),
-        "height",
-        size.height(),
-        "font-family",
-        frame.fonts(),
-        "fill",
-        "#111",
-        "aria-labelledby",
-        "depth-title depth-desc");
     String name = sheet.plan().reference().map(told -> ": " + told).orElse("");
-    svg.text("title", "Depth map" + name, "id", "depth-title");
-    svg.text("desc", description(), "id", "depth-desc");
+    Markup svg =
+        size.open(
+            frame.fonts(), frame.width(), height, "depth", "Depth map" + name, description());
     Defs.write(svg, sheet);
     svg.leaf("rect", "width", frame.width(), "height", height, "fill", "#fff");
     if (frame.hasTitle()) {

@@ -21,13 +21,15 @@ record PictureSize(String width, String height) {
   }
 
   /**
-   * Opens a picture of the sheet that is shown in this size.
+   * Opens a picture that is shown in this size.
    *
+   * @param fonts its families, the first that is there is used
    * @param across width of what is drawn
    * @param down height of what is drawn
    * @param ids what the ids of its title and its description begin with
    */
-  Markup open(double across, double down, String ids, String title, String description) {
+  Markup open(
+      String fonts, double across, double down, String ids, String title, String description) {
     Markup svg = new Markup();
     svg.open(
         "svg",
@@ -42,7 +44,7 @@ record PictureSize(String width, String height) {
         "height",
         height,
         "font-family",
-        Paper.FONTS,
+        fonts,
         "fill",
         "#111",
         "aria-labelledby",

@@ -105,7 +105,7 @@ public final class PourTimeline {
   }
 
   private Markup open(PictureSize size, double height, String ids, String title, String told) {
-    Markup svg = size.open(WIDTH, height, ids, title, told);
+    Markup svg = size.open(Paper.FONTS, WIDTH, height, ids, title, told);
     svg.open("defs");
     for (TaskLook look : TaskLook.values()) {
       look.define(svg, ids);

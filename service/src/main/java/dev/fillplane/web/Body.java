@@ -64,8 +64,8 @@ final class Body {
   }
 
   /**
-   * The tree of a body. A large one takes many times its bytes, so parse only in a place of {@link
-   * Slots}.
+   * The tree of a body. A large one takes many times its bytes, so parse it only in a place of the
+   * {@link Lane}.
    *
    * @throws Refusal if it is not JSON by its text
    */
