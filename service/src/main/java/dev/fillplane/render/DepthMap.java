@@ -129,8 +129,7 @@ public final class DepthMap {
     PictureSize size = sizes.apply(frame.width(), height);
     String name = sheet.plan().reference().map(told -> ": " + told).orElse("");
     Markup svg =
-        size.open(
-            frame.fonts(), frame.width(), height, "depth", "Depth map" + name, description());
+        size.open(frame.fonts(), frame.width(), height, "depth", "Depth map" + name, description());
     Defs.write(svg, sheet);
     svg.leaf("rect", "width", frame.width(), "height", height, "fill", "#fff");
     if (frame.hasTitle()) {

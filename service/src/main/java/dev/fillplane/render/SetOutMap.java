@@ -130,7 +130,9 @@ final class SetOutMap {
 
   private Markup document(double mostAcross, double mostDown) {
     PictureSize size = PictureSize.within(mostAcross, mostDown, WIDTH, height);
-    Markup svg = size.open(Paper.FONTS, WIDTH, height, "set-out", "Where pins, rails and dams stand", told());
+    Markup svg =
+        size.open(
+            Paper.FONTS, WIDTH, height, "set-out", "Where pins, rails and dams stand", told());
     svg.add(map).add(sheet.labels().write());
     return svg.close("svg");
   }

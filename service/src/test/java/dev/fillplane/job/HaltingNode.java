@@ -46,7 +46,7 @@ final class HaltingNode {
             WebhookSettings.usual(),
             JobWatch.NONE);
     Jobs jobs = new Jobs(settings, CountingPlanner.held());
-    String id = JobsSuite.accept(jobs, JobsSuite.units(5));
+    String id = JobNodes.accept(jobs, JobNodes.units(5));
     System.out.print(id);
     System.out.flush();
     Runtime.getRuntime().halt(137);

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Jobs in a file. */
-class JobsOnH2Test extends JobsSuite {
+class JobsOnH2Test extends JobNodes implements UnitsOfJobs, KeysOfJobs, NodesOfJobs {
 
   @TempDir private Path folder;
 

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** Jobs in a real PostgreSQL, a database of its own for each test. */
-class JobsOnPostgresTest extends JobsSuite {
+class JobsOnPostgresTest extends JobNodes implements UnitsOfJobs, KeysOfJobs, NodesOfJobs {
 
   private static EmbeddedPostgres postgres;
   private static int databases;
