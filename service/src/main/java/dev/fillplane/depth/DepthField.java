@@ -310,7 +310,7 @@ public final class DepthField implements Depths {
     return new DrawIntegrator(drawn, rule).draws(byRoom);
   }
 
-  /** Found when it is first asked for; whoever asks at the same time finds the same. */
+  /** Found when it is first asked for; being a record, a race only finds it twice. */
   private Extremes extremes() {
     Extremes found = extremes;
     if (found == null) {

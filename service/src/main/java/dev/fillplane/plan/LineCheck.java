@@ -5,12 +5,12 @@ import dev.fillplane.finding.Place;
 import dev.fillplane.flatness.MeasuredLine;
 import dev.fillplane.quantity.Amount;
 import dev.fillplane.quantity.Dimension;
+import dev.fillplane.survey.HeightCheck;
 import java.util.List;
 
 /** Finds what of measured lines is no measurement, or contradicts itself. */
 final class LineCheck {
 
-  private static final double FURTHEST = 10_000;
   private static final double LARGEST_ERROR = 0.05;
 
   /** By what part the length on plan may differ from that of the readings; own choice. */
@@ -31,9 +31,12 @@ final class LineCheck {
   private static void checkElevations(MeasuredLine line, Place place, Findings findings) {
     double[] elevations = line.elevations();
     for (int i = 0; i < elevations.length; i++) {
-      if (!(Math.abs(elevations[i]) <= FURTHEST)) {
+      if (!(Math.abs(elevations[i]) <= HeightCheck.FURTHEST)) {
         findings.error(
-            "elevation-too-far", place.at(i), "furthest", Amount.of(FURTHEST, Dimension.PLAN));
+            "elevation-too-far",
+            place.at(i),
+            "furthest",
+            Amount.of(HeightCheck.FURTHEST, Dimension.PLAN));
       }
     }
   }

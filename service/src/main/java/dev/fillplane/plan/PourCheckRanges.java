@@ -35,7 +35,9 @@ final class PourCheckRanges {
     positive(request.depth(), "depth");
     range(request.frontWidth(), NARROWEST, WIDEST, Dimension.PLAN, "frontWidth");
     range(request.depth(), 0, DEEPEST, Dimension.HEIGHT, "depth");
-    floor(request.volume() / request.depth());
+    if (request.volume() > 0 && request.depth() > 0) {
+      floor(request.volume() / request.depth());
+    }
     request.workingTime().ifPresent(time -> time(time, "workingTime"));
     request.healingTime().ifPresent(time -> time(time, "healingTime"));
     crew(request.crew());
@@ -67,8 +69,9 @@ final class PourCheckRanges {
     }
   }
 
+  /** What is not positive was told already. */
   private void range(double told, double from, double to, Dimension dimension, String name) {
-    if (told < from || told > to) {
+    if ((told > 0 && told < from) || told > to) {
       findings.error(
           "out-of-range",
           ROOT.at(name),

@@ -11,6 +11,7 @@ import dev.fillplane.room.Position;
 import dev.fillplane.room.Room;
 import dev.fillplane.safety.Premises;
 import dev.fillplane.surface.Variogram;
+import dev.fillplane.survey.HeightCheck;
 import dev.fillplane.survey.Survey;
 import dev.fillplane.target.GrindWish;
 import dev.fillplane.target.TargetWish;
@@ -110,8 +111,8 @@ public final class Terms {
               "target/elevation",
               Dimension.HEIGHT,
               NONE,
-              -10_000,
-              10_000,
+              -HeightCheck.FURTHEST,
+              HeightCheck.FURTHEST,
               request -> request.target().elevation()),
           condition(
               "air",

@@ -67,12 +67,7 @@ public final class BagOdds {
    */
   public static Bags of(
       double[] volumes, double[] wetAreas, DataSheet sheet, double confidence, long seed) {
-    return of(
-        volumes,
-        wetAreas,
-        sheet,
-        confidence,
-        PlacingErrors.draw(Math.max(1, volumes.length), seed));
+    return of(volumes, wetAreas, sheet, confidence, PlacingErrors.draw(volumes.length, seed));
   }
 
   /** The same with errors that were drawn before for as many realisations. */
@@ -82,10 +77,6 @@ public final class BagOdds {
       DataSheet sheet,
       double confidence,
       PlacingErrors errors) {
-    if (volumes.length == 0 || volumes.length != wetAreas.length) {
-      throw new IllegalArgumentException(
-          volumes.length + " volumes and " + wetAreas.length + " areas");
-    }
     if (!(confidence > 0 && confidence < 1)) {
       throw new IllegalArgumentException("no confidence: " + confidence);
     }
@@ -160,6 +151,10 @@ public final class BagOdds {
   /** Bags, not rounded, of each placing of each realisation. */
   private static double[] needs(
       double[] volumes, double[] wetAreas, DataSheet sheet, PlacingErrors errors) {
+    if (volumes.length == 0 || volumes.length != wetAreas.length) {
+      throw new IllegalArgumentException(
+          volumes.length + " volumes and " + wetAreas.length + " areas");
+    }
     double[] needs = new double[errors.higher().length];
     int each = errors.each(volumes.length);
     double bagsPerVolume = 1 / sheet.yieldPerBag();

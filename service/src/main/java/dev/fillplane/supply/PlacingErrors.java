@@ -26,8 +26,9 @@ record PlacingErrors(double[] higher, double[] factor) {
   }
 
   private static PlacingErrors draw(int realisations, long seed, double lotError) {
-    int pairs = (DRAWS / 2 + realisations - 1) / realisations;
-    int count = 2 * pairs * realisations;
+    int some = Math.max(1, realisations);
+    int pairs = (DRAWS / 2 + some - 1) / some;
+    int count = 2 * pairs * some;
     SplittableRandom random = new SplittableRandom(seed);
     PlacingErrors errors = new PlacingErrors(new double[count], new double[count]);
     for (int i = 0; i < count; i += 2) {

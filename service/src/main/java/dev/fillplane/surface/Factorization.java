@@ -6,7 +6,10 @@ import java.util.Optional;
 final class Factorization {
 
   /** A pivot under this part of its diagonal entry is rounding, not a number. */
-  private static final double LEAST_PIVOT = 1e-12;
+  static final double LEAST_PIVOT = 1e-12;
+
+  /** Tries to make a matrix positive definite. */
+  static final int ATTEMPTS = 12;
 
   private Factorization() {}
 
@@ -42,7 +45,7 @@ final class Factorization {
   static Cholesky jittered(double[][] matrix, double jitter) {
     Optional<Cholesky> factor = of(matrix);
     double add = jitter;
-    for (int attempt = 0; factor.isEmpty() && attempt < 12; attempt++) {
+    for (int attempt = 0; factor.isEmpty() && attempt < ATTEMPTS; attempt++) {
       for (int i = 0; i < matrix.length; i++) {
         matrix[i][i] += add;
       }
@@ -53,28 +56,11 @@ final class Factorization {
   }
 
   private static void subtractEarlier(double[][] upper, double[] row, int k) {
-    int n = row.length;
-    int j = 0;
-    for (; j + 3 < k; j += 4) {
-      double[] r0 = upper[j];
-      double[] r1 = upper[j + 1];
-      double[] r2 = upper[j + 2];
-      double[] r3 = upper[j + 3];
-      double a0 = r0[k];
-      double a1 = r1[k];
-      double a2 = r2[k];
-      double a3 = r3[k];
-      for (int c = k; c < n; c++) {
-        row[c] -= a0 * r0[c] + a1 * r1[c] + a2 * r2[c] + a3 * r3[c];
-      }
+    double[] times = new double[k];
+    for (int j = 0; j < k; j++) {
+      times[j] = -upper[j][k];
     }
-    for (; j < k; j++) {
-      double[] r = upper[j];
-      double a = r[k];
-      for (int c = k; c < n; c++) {
-        row[c] -= a * r[c];
-      }
-    }
+    RowSums.add(upper, 0, k, times, row, k);
   }
 
   private static double[][] transposed(double[][] upper) {

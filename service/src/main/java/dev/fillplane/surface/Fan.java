@@ -39,7 +39,10 @@ final class Fan {
     size++;
   }
 
-  /** Starts anew with the part of a ring in which the depth is not negative. */
+  /**
+   * Starts anew with the part of a ring in which the depth is not negative: clipped as {@link
+   * RingBuffer} does, but summed on the way and not kept.
+   */
   void addFilled(double[] x, double[] y, double[] depth, int ringSize) {
     begin();
     for (int i = 0; i < ringSize; i++) {

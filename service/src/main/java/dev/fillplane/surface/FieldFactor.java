@@ -10,12 +10,6 @@ import java.util.Arrays;
  */
 final class FieldFactor {
 
-  /** A pivot under this part of its diagonal entry is rounding, not a number. */
-  private static final double LEAST_PIVOT = 1e-12;
-
-  /** Tries to make the matrix positive definite. */
-  private static final int ATTEMPTS = 12;
-
   private final Prior prior;
   private final double[][] known;
   private final double[][] unsure;
@@ -52,7 +46,7 @@ final class FieldFactor {
     double largest = Arrays.stream(factor.variance).max().orElse(0);
     double add = Math.max(jitter * largest, Double.MIN_NORMAL);
     double added = 0;
-    for (int attempt = 0; attempt <= ATTEMPTS; attempt++) {
+    for (int attempt = 0; attempt <= Factorization.ATTEMPTS; attempt++) {
       if (factor.factorise(added)) {
         return factor;
       }
@@ -87,7 +81,7 @@ final class FieldFactor {
 
   private boolean scale(int k, double[] row, double added) {
     double pivot = row[k] + added;
-    if (!(pivot > LEAST_PIVOT * (variance[k] + added))) {
+    if (!(pivot > Factorization.LEAST_PIVOT * (variance[k] + added))) {
       return false;
     }
     row[k] = pivot;

@@ -35,7 +35,6 @@ public final class FloorSample {
 
   private final List<Room> rooms;
   private final List<Polygon> polygons;
-  private final List<RoomShell> shells;
   private final Lattice lattice;
   private final List<Region> regions;
   private final NodeHeights heights;
@@ -50,7 +49,6 @@ public final class FloorSample {
   private FloorSample(List<Room> rooms, List<Polygon> polygons, Lattice lattice, Surface surface) {
     this.rooms = rooms;
     this.polygons = polygons;
-    shells = polygons.stream().map(RoomShell::of).toList();
     this.lattice = lattice;
     double margin = ROOM_MARGIN * lattice.cell();
     regions = polygons.stream().map(polygon -> Region.of(polygon, lattice, margin)).toList();
@@ -205,9 +203,6 @@ public final class FloorSample {
   public Prisms under(double elevation, double slopeX, double slopeY, int room, Polygon part) {
     if (part.equalsExact(polygons.get(room))) {
       return under(elevation, slopeX, slopeY, room);
-    }
-    if (shells.get(room).contains(part)) {
-      return under(elevation, slopeX, slopeY, part);
     }
     Polygon outline = polygons.get(room);
     Prisms all = Prisms.NONE;

@@ -1,7 +1,5 @@
 package dev.fillplane.surface;
 
-import java.util.Arrays;
-
 /**
  * Mean and covariance of the floor anywhere, in plan coordinates about the centre of the spots:
  * mean {@code f'b + k'w}, covariance {@code sill c - k1'K^-1k2 + g1'(F'K^-1F)^-1 g2} with {@code g
@@ -38,25 +36,7 @@ final class Kriging {
 
   /** Variances at the places; not negative. */
   double[] variances(double[] x, double[] y) {
-    double[] variances = new double[x.length];
-    Arrays.fill(variances, system.sill);
-    double[][] known = new double[system.spots.count()][x.length];
-    double[][] unsure = new double[system.terms.count()][x.length];
-    whiten(x, y, known, unsure);
-    for (double[] row : known) {
-      for (int i = 0; i < x.length; i++) {
-        variances[i] -= row[i] * row[i];
-      }
-    }
-    for (double[] row : unsure) {
-      for (int i = 0; i < x.length; i++) {
-        variances[i] += row[i] * row[i];
-      }
-    }
-    for (int i = 0; i < x.length; i++) {
-      variances[i] = Math.max(0, variances[i]);
-    }
-    return variances;
+    return left(x, y).variances();
   }
 
   /** The covariance of the places with one another. */

@@ -21,7 +21,7 @@ final class LatticePrior implements FieldFactor.Prior {
   static FieldFactor.Prior of(RoomLattice lattice, Correlation correlation, double sill) {
     int n = lattice.count();
     // Rooms far from each other have a vast lattice with few cells.
-    if (lattice.columns() * (double) lattice.rows() > 4.0 * n) {
+    if (lattice.isSparse()) {
       double[] x = lattice.x();
       double[] y = lattice.y();
       return (place, row) -> {

@@ -18,12 +18,10 @@ final class PrismSum {
   private final Fan whole = new Fan();
   private final Fan filled = new Fan();
 
-  /** Adds a ring with the depth (plane minus floor) at each of its positions. */
-  void add(Ring ring, double[] depth) {
-    add(ring.x(), ring.y(), depth, ring.size());
-  }
-
-  /** The same with the first {@code size} entries of arrays. */
+  /**
+   * Adds a ring with the depth (plane minus floor) at each of its positions: the first {@code size}
+   * entries of the arrays.
+   */
   void add(double[] x, double[] y, double[] depth, int size) {
     whole.begin();
     double lowest = 0;

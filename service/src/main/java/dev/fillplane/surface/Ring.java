@@ -25,10 +25,15 @@ record Ring(double[] x, double[] y) {
     return x.length;
   }
 
-  /** Signed area, counted from the first position to lose no digits. */
+  /** Signed area. */
   double area() {
+    return area(x, y, x.length);
+  }
+
+  /** The same of the first {@code size} positions; counted from the first one to lose no digits. */
+  static double area(double[] x, double[] y, int size) {
     double twice = 0;
-    for (int i = 1; i < x.length - 1; i++) {
+    for (int i = 1; i < size - 1; i++) {
       twice += (x[i] - x[0]) * (y[i + 1] - y[0]) - (x[i + 1] - x[0]) * (y[i] - y[0]);
     }
     return twice / 2;

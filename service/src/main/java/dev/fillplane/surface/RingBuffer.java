@@ -51,11 +51,7 @@ final class RingBuffer {
 
   /** Signed area, as that of a {@link Ring}. */
   double area() {
-    double twice = 0;
-    for (int i = 1; i < size - 1; i++) {
-      twice += (x[i] - x[0]) * (y[i + 1] - y[0]) - (x[i + 1] - x[0]) * (y[i] - y[0]);
-    }
-    return twice / 2;
+    return Ring.area(x, y, size);
   }
 
   /**

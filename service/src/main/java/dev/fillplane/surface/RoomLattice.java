@@ -50,7 +50,7 @@ final class RoomLattice {
       touched.add(0L);
     }
     kept = touched.stream().mapToLong(Long::longValue).toArray();
-    number = columns * (double) rows > SHORT * kept.length ? new int[0] : numbers();
+    number = isSparse() ? new int[0] : numbers();
   }
 
   /**
@@ -73,6 +73,11 @@ final class RoomLattice {
       lattice = new RoomLattice(rooms, wide);
     }
     return lattice;
+  }
+
+  /** Whether so few cells of the box count that a list of all would be a waste. */
+  boolean isSparse() {
+    return columns * (double) rows > SHORT * kept.length;
   }
 
   /** For each cell of the box its number, -1 where it does not count. */

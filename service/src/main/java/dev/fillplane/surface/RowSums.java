@@ -1,9 +1,10 @@
 package dev.fillplane.surface;
 
 /**
- * Adds multiples of many rows to one, the inner loop of the factors here. Four rows are added in
- * one pass: the loop then becomes vector instructions by itself, which it does not with eight rows,
- * nor with two rows to write to.
+ * Adds multiples of many rows to one, the inner loop of the factors here; {@link
+ * Cholesky#forward(double[][], int, int)} has its own, since it leaves columns alone. Four rows are
+ * added in one pass: the loop then becomes vector instructions by itself, which it does not with
+ * eight rows, nor with two rows to write to.
  */
 final class RowSums {
 

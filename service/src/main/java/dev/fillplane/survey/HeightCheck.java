@@ -8,10 +8,10 @@ import java.util.function.IntFunction;
 import java.util.function.IntToDoubleFunction;
 
 /** Whether heights are heights of a building at all; the first of each list that is not is told. */
-final class HeightCheck {
+public final class HeightCheck {
 
-  /** From the zero of the elevations, as far as a target may be; beyond, digits are lost. */
-  private static final double FURTHEST = 10_000;
+  /** From the zero of the elevations; beyond, digits are lost. */
+  public static final double FURTHEST = 10_000;
 
   private final Place place;
   private final Findings findings;

@@ -78,8 +78,9 @@ class PrismSumTest {
     double[] y = {0, 0, 2, 2};
     for (int i = 0; i < 4; i++) {
       int j = (i + 1) % 4;
-      Ring triangle = new Ring(new double[] {x[i], x[j], 1}, new double[] {y[i], y[j], 1});
-      triangles.add(triangle, new double[] {corners[i], corners[j], centre});
+      double[] acrossX = {x[i], x[j], 1};
+      double[] acrossY = {y[i], y[j], 1};
+      triangles.add(acrossX, acrossY, new double[] {corners[i], corners[j], centre}, 3);
     }
     assertEquals(triangles.sum().fillVolume(), cell.sum().fillVolume(), 1e-16);
     assertEquals(triangles.sum().cutVolume(), cell.sum().cutVolume(), 1e-16);
@@ -92,7 +93,7 @@ class PrismSumTest {
     for (int i = 0; i < 3; i++) {
       depths[i] = millimetres[i] / 1e3;
     }
-    sum.add(ring, depths);
+    sum.add(ring.x(), ring.y(), depths, ring.size());
     return sum.sum();
   }
 }
