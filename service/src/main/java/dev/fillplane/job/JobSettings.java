@@ -54,11 +54,6 @@ public record JobSettings(
     return in(database.map(StoreAddress::postgres).orElseGet(() -> StoreAddress.folder(folder)));
   }
 
-  /** The same with another clock. */
-  public JobSettings withClock(Clock other) {
-    return new JobSettings(store, threads, kept, heartbeat, other, webhooks, watch);
-  }
-
   /** The same with other threads. */
   public JobSettings withThreads(int count) {
     return new JobSettings(store, count, kept, heartbeat, clock, webhooks, watch);

@@ -119,7 +119,10 @@ public final class Soak {
       callers.execute(() -> calls(first, end));
     }
     callers.shutdown();
-    callers.awaitTermination(10, TimeUnit.MINUTES);
+    if (!callers.awaitTermination(10, TimeUnit.MINUTES)) {
+      odd.incrementAndGet();
+      print("callers did not come to their end%n");
+    }
   }
 
   private void calls(int first, long end) {
@@ -164,9 +167,18 @@ public final class Soak {
   private void job() throws Exception {
     HttpResponse<String> taken = post("/v1/job-uploads", "application/x-ndjson", units(10));
     expect(202, taken);
-    String path = taken.headers().firstValue("Location").orElse("/none");
-    while (!get(path).body().contains("\"state\":\"finished\"")) {
+    if (taken.statusCode() != 202) {
+      return;
+    }
+    String path = taken.headers().firstValue("Location").orElseThrow();
+    String state = get(path).body();
+    while (!state.contains("\"endedAt\"")) {
       Thread.sleep(50);
+      state = get(path).body();
+    }
+    if (!state.contains("\"state\":\"finished\"")) {
+      odd.incrementAndGet();
+      print("a job ended otherwise: %s%n", state);
     }
     expect(200, get(path + "/order"));
     expect(204, send(HttpRequest.newBuilder(URI.create(base + path)).DELETE()));

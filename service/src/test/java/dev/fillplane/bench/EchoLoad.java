@@ -84,32 +84,20 @@ final class EchoLoad {
       double[] parts = new double[windows.size()];
       Arrays.setAll(
           parts, i -> windows.get(i).perSecond() / Math.max(1, other.windows.get(i).perSecond()));
-      return middle(parts);
+      return Stopwatch.middle(parts);
     }
 
     void row(Table table, String what) {
       double[] rates = windows.stream().mapToDouble(Calls::perSecond).toArray();
-      double[] sorted = rates.clone();
-      Arrays.sort(sorted);
       Calls all = new Calls();
       windows.forEach(all::add);
       table.row(
           what,
-          "%s (%s, %s)"
-              .formatted(
-                  Table.figures(middle(rates)),
-                  Table.figures(sorted[0]),
-                  Table.figures(sorted[sorted.length - 1])),
+          Stopwatch.told(rates),
           all.quantile(0.5),
           all.quantile(0.99),
           cpu * 1e6 / all.count(),
           all.bytes());
-    }
-
-    private static double middle(double[] values) {
-      double[] sorted = values.clone();
-      Arrays.sort(sorted);
-      return sorted[sorted.length / 2];
     }
   }
 }

@@ -17,8 +17,9 @@ import java.util.TreeMap;
 /**
  * Starts the built jar five times each in several ways, one after the other in turn, and tells how
  * long it takes to listen and to be ready, and the processor time of both. Makes the archive of
- * classes for the last ways itself. Run from the root of the project, on a quiet machine: {@code
- * java service/src/test/java/dev/fillplane/bench/StartRun.java}.
+ * classes for the last ways itself. One file of its own, so that whoever runs the jar needs no
+ * Maven. Run from the root of the project, on a quiet machine: {@code java
+ * service/src/test/java/dev/fillplane/bench/StartRun.java}.
  */
 public final class StartRun {
 

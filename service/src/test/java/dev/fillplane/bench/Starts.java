@@ -32,7 +32,7 @@ final class Starts {
     row(table, "the first plan after that, ms", first);
     String goals =
         Table.of("goal", "measured", "wanted", "")
-            .atMost("start to listening", middle(listening), 2000, " ms")
+            .atMost("start to listening", Stopwatch.middle(listening), 2000, " ms")
             .toString();
     return "### Start\n\n"
         + STARTS
@@ -48,11 +48,5 @@ final class Starts {
     double[] sorted = millis.clone();
     Arrays.sort(sorted);
     table.row(what, sorted[STARTS / 2], sorted[0], sorted[STARTS - 1]);
-  }
-
-  private static double middle(double[] millis) {
-    double[] sorted = millis.clone();
-    Arrays.sort(sorted);
-    return sorted[STARTS / 2];
   }
 }

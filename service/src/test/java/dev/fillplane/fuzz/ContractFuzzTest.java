@@ -29,7 +29,9 @@ class ContractFuzzTest {
   @Test
   void everyAnswerFitsTheContract() {
     RUN.each(this::run);
-    assertTrue(answered >= ANSWERED * meantWell, answered + " answered of " + meantWell);
+    assertTrue(
+        FuzzRun.isReplay() || answered >= ANSWERED * meantWell,
+        answered + " answered of " + meantWell);
   }
 
   private Optional<String> run(int number, Random random) {
@@ -57,7 +59,7 @@ class ContractFuzzTest {
 
   /** The units of a job are planned later; here and now each alone. */
   private Optional<String> units(JsonNode body) {
-    Operation plans = service.operations().get(0);
+    Operation plans = service.operation("/v1/plans");
     for (JsonNode unit : body.path("plans")) {
       Optional<String> complaint = service.shrunkComplaint(plans, unit);
       if (complaint.isPresent()) {

@@ -18,12 +18,18 @@ record FuzzRun(String name, int share) {
 
   private static final int USUAL_CASES = 500;
   private static final int SHOWN = 5;
+  private static final String ONE = "fuzz.case";
 
   static final long SEED = Long.getLong("fuzz.seed", 1);
 
   /** One case; the complaint if there is one. */
   interface Case {
     Optional<String> run(int number, Random random);
+  }
+
+  /** Whether one case alone is run again, of which no shares can be told. */
+  static boolean isReplay() {
+    return Integer.getInteger(ONE) != null;
   }
 
   /** How many cases there are. */
@@ -34,7 +40,7 @@ record FuzzRun(String name, int share) {
   /** Runs the cases, or the one that is asked for, and fails with the first complaints. */
   void each(Case one) {
     System.out.println(name + ": " + cases() + " cases, -Dfuzz.seed=" + SEED);
-    Integer only = Integer.getInteger("fuzz.case");
+    Integer only = Integer.getInteger(ONE);
     List<String> complaints = new ArrayList<>();
     int from = only == null ? 0 : only;
     int to = only == null ? cases() : only + 1;

@@ -5,13 +5,9 @@ import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.fillplane.openapi.Contract;
 import dev.fillplane.web.RunningService;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
+import dev.fillplane.web.json.Sentences;
 import java.util.List;
 import java.util.Optional;
-import java.util.Properties;
-import java.util.Set;
 
 /** The running service with what is known about its answers. */
 final class FuzzedService {
@@ -26,7 +22,7 @@ final class FuzzedService {
   private FuzzedService(Contract contract) {
     JsonNode document = contract.document();
     operations = Operation.all(contract);
-    rules = new AnswerRules(new ContractOracle(document), codes());
+    rules = new AnswerRules(new ContractOracle(document), Sentences.codes());
     requests = new Requests(document, shownPlans());
   }
 
@@ -41,17 +37,6 @@ final class FuzzedService {
         .map(example -> (ObjectNode) example)
         .filter(example -> example.get("units").textValue().equals("metric"))
         .toList();
-  }
-
-  private static Set<String> codes() {
-    Properties sentences = new Properties();
-    try (InputStream in =
-        RunningService.class.getResourceAsStream("/dev/fillplane/web/sentences.properties")) {
-      sentences.load(in);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return sentences.stringPropertyNames();
   }
 
   List<Operation> operations() {

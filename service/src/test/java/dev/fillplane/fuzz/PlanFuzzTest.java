@@ -24,7 +24,7 @@ class PlanFuzzTest {
   @Test
   void rulesBetweenPlansHold() {
     RUN.each(this::run);
-    assertTrue(planned >= PLANNED * tried, planned + " planned of " + tried);
+    assertTrue(FuzzRun.isReplay() || planned >= PLANNED * tried, planned + " planned of " + tried);
   }
 
   private Optional<String> run(int number, Random random) {

@@ -10,8 +10,6 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.locks.LockSupport;
-import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -85,12 +83,6 @@ class OverloadTest {
     return RunningService.given(server).contentType("application/json").body(body).post(path);
   }
 
-  private static void until(BooleanSupplier condition) {
-    while (!condition.getAsBoolean()) {
-      LockSupport.parkNanos(1_000_000);
-    }
-  }
-
   @Test
   void heavyWorkIsRefusedAtOnce() throws Exception {
     fill();
@@ -100,7 +92,7 @@ class OverloadTest {
       assertEquals("2", refused.header("Retry-After"));
     }
     open.countDown();
-    until(() -> server.lane().idle());
+    RunningService.until(() -> server.lane().idle());
     assertEquals(200, post("/v1/plans", RunningService.sample().toString()).statusCode());
   }
 
@@ -133,7 +125,7 @@ class OverloadTest {
               .body(large)
               .post("/v1/bag-counts");
       assertEquals(200, answer.statusCode());
-      until(() -> roomy.lane().ended() == 1);
+      RunningService.until(() -> roomy.lane().ended() == 1);
     }
   }
 
@@ -155,17 +147,17 @@ class OverloadTest {
     String sample = RunningService.sample().toString();
     try (RawCall first = new RawCall(server.port())) {
       first.send(RawCall.post("/v1/plans", 39_900) + " ".repeat(39_000));
-      until(() -> server.bodies().held() == 39_000);
+      RunningService.until(() -> server.bodies().held() == 39_000);
       Response refused = post("/v1/plans", " ".repeat(33_000) + sample);
       Refusals.problem(refused, 503, "busy");
       assertEquals("5", refused.header("Retry-After"));
       assertTrue(refused.asString().contains("memory"), refused.asString());
       assertEquals(200, post("/v1/plans", sample).statusCode(), "what is small is taken");
-      until(() -> server.bodies().held() == 39_000);
+      RunningService.until(() -> server.bodies().held() == 39_000);
       first.send(" ".repeat(900));
       assertEquals(400, RawCall.status(first.answer()));
     }
-    until(() -> server.bodies().held() == 0);
+    RunningService.until(() -> server.bodies().held() == 0);
     assertEquals(200, post("/v1/plans", sample).statusCode());
     assertEquals(0, server.bodies().held());
   }

@@ -1,5 +1,7 @@
 package dev.fillplane.web;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
 import com.atlassian.oai.validator.OpenApiInteractionValidator;
 import com.atlassian.oai.validator.report.LevelResolver;
 import com.atlassian.oai.validator.report.ValidationReport;
@@ -17,6 +19,8 @@ import java.io.UncheckedIOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.concurrent.locks.LockSupport;
+import java.util.function.BooleanSupplier;
 
 /** One service for all tests of a run; every answer is held against the contract. */
 public final class RunningService {
@@ -27,6 +31,14 @@ public final class RunningService {
   private static final OpenApiValidationFilter ANSWERS = answers();
 
   private RunningService() {}
+
+  /** Waits for what must come; the time of the test bounds it. */
+  static void until(BooleanSupplier holds) {
+    while (!holds.getAsBoolean()) {
+      assertFalse(Thread.currentThread().isInterrupted(), "it does not happen");
+      LockSupport.parkNanos(1_000_000);
+    }
+  }
 
   /** Jobs are kept in a folder of the run. */
   private static Settings settings() {

@@ -12,7 +12,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.locks.LockSupport;
-import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -64,12 +63,6 @@ class SlowCallersTest {
     assertEquals(200, answer.statusCode(), answer.asString());
   }
 
-  private static void until(BooleanSupplier condition) {
-    while (!condition.getAsBoolean()) {
-      LockSupport.parkNanos(1_000_000);
-    }
-  }
-
   @Test
   void headersThatDripAreCutOff() throws IOException {
     serve(new Pace(SHORT, LONG, LONG));
@@ -97,7 +90,7 @@ class SlowCallersTest {
         assertTrue(answer.contains("urn:fillplane:problem:timed-out"), answer);
       }
     }
-    until(() -> server.bodies().held() == 0);
+    RunningService.until(() -> server.bodies().held() == 0);
   }
 
   @Test
@@ -120,14 +113,14 @@ class SlowCallersTest {
         calls.add(new RawCall(server.port()).send(RawCall.post(path, 1_000) + "{\"units\":"));
       }
       int sent = 9 * calls.size();
-      until(() -> server.bodies().held() == sent);
+      RunningService.until(() -> server.bodies().held() == sent);
       lightWorkGoesOn();
     } finally {
       for (RawCall call : calls) {
         call.vanish();
       }
     }
-    until(() -> server.bodies().held() == 0);
+    RunningService.until(() -> server.bodies().held() == 0);
   }
 
   /** More than there are places. */
@@ -142,7 +135,7 @@ class SlowCallersTest {
       RawCall call = new RawCall(server.port(), 4_096);
       calls.add(call.send(RawCall.post("/v1/depth-fields", body.length()) + body));
     }
-    until(() -> server.lane().ended() == calls.size() && server.lane().idle());
+    RunningService.until(() -> server.lane().ended() == calls.size() && server.lane().idle());
     lightWorkGoesOn();
     for (RawCall call : calls) {
       call.vanish();

@@ -1,7 +1,6 @@
 package dev.fillplane.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -14,7 +13,6 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.BooleanSupplier;
 import java.util.function.UnaryOperator;
 import org.eclipse.jetty.io.EndPoint;
 import org.eclipse.jetty.server.Connector;
@@ -137,7 +135,7 @@ class StreamFlowTest {
     serve(line -> counted(planned), 500);
     try (StreamCall call = call()) {
       call.send("x\n".repeat(1_000)).end();
-      until(() -> planned.get() > 0);
+      RunningService.until(() -> planned.get() > 0);
       awaitNoStream();
       int done = planned.get();
       assertTrue(done < 200, "planned " + done);
@@ -275,13 +273,7 @@ class StreamFlowTest {
   }
 
   private void awaitStreams(int count) {
-    until(() -> streams.open() == count);
-  }
-
-  private static void until(BooleanSupplier condition) {
-    while (!condition.getAsBoolean()) {
-      assertFalse(Thread.currentThread().isInterrupted(), "it does not happen");
-    }
+    RunningService.until(() -> streams.open() == count);
   }
 
   private static void await(CountDownLatch latch) {

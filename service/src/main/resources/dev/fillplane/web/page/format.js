@@ -70,7 +70,7 @@ export function fixed(value, digits = 1) {
 }
 
 /** 2.41 as "2 3/8", the nearest sixteenth in its lowest terms. @param {number} inches */
-export function sixteenths(inches) {
+function sixteenths(inches) {
   const all = Math.round(Math.abs(inches) * 16);
   const sign = inches < 0 && all > 0 ? '-' : '';
   const whole = Math.floor(all / 16);

@@ -8,7 +8,7 @@
  * @param {string} at pointer of the list
  * @param {number} i
  */
-export function goToRow(at, i) {
+function goToRow(at, i) {
   const field = first(`[data-at^="${at}/${i}/"][data-kind]`);
   const closed = field?.closest('details:not([open])');
   (closed?.querySelector('summary') ?? field ?? first(`[data-add="${at}"]`))?.focus();

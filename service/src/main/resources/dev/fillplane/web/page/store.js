@@ -2,7 +2,7 @@
 
 import { convertRequest } from './convert.js';
 import { put, valueAt } from './pointer.js';
-import { pointsOf } from './survey.js';
+import { countOf } from './survey.js';
 
 /** @typedef {{ structure: boolean, whole: boolean }} Change whether rows came or went, beside values; whether it is another request */
 
@@ -83,7 +83,7 @@ export class Store {
 
   /** Another request altogether. @param {any} request */
   replace(request) {
-    if (this.#request.rooms.length > 0 || pointsOf(this.#request.survey).length > 0) {
+    if (this.#request.rooms.length > 0 || countOf(this.#request.survey) > 0) {
       this.before = this.#request;
     }
     this.#request = structuredClone(request);
