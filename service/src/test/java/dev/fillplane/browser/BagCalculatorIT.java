@@ -3,34 +3,11 @@ package dev.fillplane.browser;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import dev.fillplane.web.Server;
-import dev.fillplane.web.Settings;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.WebElement;
 
 /** The element on its demo page, and on a page that is not let in. */
-class BagCalculatorIT {
-
-  private static Browser browser;
-  private static Server server;
-  private static String host;
-
-  @BeforeAll
-  static void start() {
-    browser = Browser.start();
-    server = Server.start(Settings.at("127.0.0.1", 0));
-    host = "127.0.0.1:" + server.port();
-  }
-
-  @AfterAll
-  static void stop() {
-    if (browser != null) {
-      browser.close();
-      server.close();
-    }
-  }
+class BagCalculatorIT extends ServedPages {
 
   @Test
   void demoPageCountsInBothUnits() {

@@ -5,23 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.fillplane.web.Server;
-import dev.fillplane.web.Settings;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** The page at / as people use it. */
-class PageIT {
+class PageIT extends ServedPages {
 
   private static final String TABLE =
       """
@@ -33,25 +29,6 @@ class PageIT {
       5;3.1;3.6;1209
       6;5.6;3.7;1216
       """;
-
-  private static Browser browser;
-  private static Server server;
-  private static String host;
-
-  @BeforeAll
-  static void start() {
-    browser = Browser.start();
-    server = Server.start(Settings.at("127.0.0.1", 0));
-    host = "127.0.0.1:" + server.port();
-  }
-
-  @AfterAll
-  static void stop() {
-    if (browser != null) {
-      browser.close();
-      server.close();
-    }
-  }
 
   @BeforeEach
   void open() {

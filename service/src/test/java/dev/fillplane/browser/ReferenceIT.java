@@ -2,38 +2,15 @@ package dev.fillplane.browser;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.fillplane.web.Server;
-import dev.fillplane.web.Settings;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.Keys;
 
 /** The reference at /docs: offline, with the examples of the contract filled in. */
-class ReferenceIT {
+class ReferenceIT extends ServedPages {
 
   private static final String BAGS = "#operations-parts-countBags";
-
-  private static Browser browser;
-  private static Server server;
-  private static String host;
-
-  @BeforeAll
-  static void start() {
-    browser = Browser.start();
-    server = Server.start(Settings.at("127.0.0.1", 0));
-    host = "127.0.0.1:" + server.port();
-  }
-
-  @AfterAll
-  static void stop() {
-    if (browser != null) {
-      browser.close();
-      server.close();
-    }
-  }
 
   @BeforeEach
   void open() {
