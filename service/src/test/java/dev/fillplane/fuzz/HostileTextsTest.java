@@ -152,6 +152,7 @@ class HostileTextsTest {
     try (PDDocument sheet = Loader.loadPDF(answer("/v1/pour-sheets", request).body())) {
       String text = new PDFTextStripper().getText(sheet);
       assertTrue(text.contains("<b>unit & 3</b>"), text.substring(0, 300));
+      assertFalse(text.contains("unit &amp;"), "escaped twice");
     }
   }
 
